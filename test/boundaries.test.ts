@@ -1,0 +1,98 @@
+/**
+ * The import map of the house, enforced. Change the map in the same commit as the import, and say why.
+ * Imports go down only; a package may be used in a room only when the room lists it here.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const source = resolve(import.meta.dirname, '../src');
+
+interface Room {
+  readonly rooms: readonly string[];
+  readonly packages: readonly string[];
+  readonly node: boolean;
+}
+
+const map: Readonly<Record<string, Room>> = {
+  // numbers that know no survey; distributions and chance from kept libraries
+  maths: { rooms: [], packages: ['@stdlib/*', 'pure-rand'], node: false },
+  // the words and rules of the work
+  survey: { rooms: [], packages: ['zod', 'fastest-levenshtein'], node: false },
+  // what the counts say
+  estimates: { rooms: ['maths', 'survey'], packages: [], node: false },
+  // text and bytes <-> survey words
+  exchange: {
+    rooms: ['estimates', 'maths', 'survey'],
+    packages: ['papaparse', 'hucre', 'fflate', 'zod', 'fastest-levenshtein'],
+    node: false,
+  },
+  // values -> figures, tables, sentences, documents
+  report: { rooms: ['estimates', 'maths', 'survey'], packages: ['@observablehq/plot'], node: false },
+  // one function per thing the officer does
+  tasks: { rooms: ['report', 'exchange', 'estimates', 'maths', 'survey'], packages: ['zod'], node: false },
+  // SQL
+  store: { rooms: ['survey'], packages: ['kysely'], node: true },
+  // opens the store and the files, joins everything
+  cli: {
+    rooms: ['store', 'tasks', 'report', 'exchange', 'estimates', 'maths', 'survey'],
+    packages: ['commander', 'linkedom', 'uuid', 'fastest-levenshtein'],
+    node: true,
+  },
+};
+
+const importPattern =
+  /(?:import|export)\s[^'"]*?from\s*['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]\s*\)|^import\s+['"]([^'"]+)['"]/gm;
+
+function filesOf(room: string): string[] {
+  return readdirSync(join(source, room), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'))
+    .map((name) => join(source, room, name));
+}
+
+function importsOf(file: string): string[] {
+  return [...readFileSync(file, 'utf8').matchAll(importPattern)].map(
+    (match) => match[1] ?? match[2] ?? match[3]!,
+  );
+}
+
+function isAllowed(room: Room, own: string, file: string, name: string): boolean {
+  if (name.startsWith('.')) {
+    const target = relative(source, resolve(dirname(file), name)).split(/[\\/]/)[0]!;
+    return target === own || room.rooms.includes(target) || (own === 'cli' && target === '..');
+  }
+  if (name.startsWith('node:')) return room.node;
+  return room.packages.some((allowed) =>
+    allowed.endsWith('/*')
+      ? name.startsWith(allowed.slice(0, -1))
+      : name === allowed || name.startsWith(`${allowed}/`),
+  );
+}
+
+describe('the import map', () => {
+  it('knows every room', () => {
+    const rooms = readdirSync(source, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+    expect(rooms.map((entry) => entry.name).sort()).toEqual(Object.keys(map).sort());
+  });
+
+  for (const [name, room] of Object.entries(map)) {
+    it(`lets ${name} import only what lies below it`, () => {
+      const forbidden = filesOf(name).flatMap((file) =>
+        importsOf(file)
+          .filter((imported) => !isAllowed(room, name, file, imported))
+          .map((imported) => `${relative(source, file)} imports ${imported}`),
+      );
+      expect(forbidden).toEqual([]);
+    });
+  }
+
+  it('lets no pure room reach for the clock or for luck', () => {
+    const pure = Object.entries(map).filter(([, room]) => !room.node);
+    const reaches = pure.flatMap(([name]) =>
+      filesOf(name).filter((file) =>
+        /\bDate\.now\(|\bnew Date\(\)|\bMath\.random\(|\bperformance\.now\(/.test(readFileSync(file, 'utf8')),
+      ),
+    );
+    expect(reaches.map((file) => relative(source, file))).toEqual([]);
+  });
+});
