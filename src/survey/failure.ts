@@ -1,0 +1,47 @@
+/**
+ * A failure the person can do something about: one error type with a code and parameters.
+ * The sentence comes from the catalogue in `report`, the exit code and HTTP status from one table at the edge.
+ * What a person cannot mend is a mistake of ours and is thrown as a plain Error.
+ */
+
+import type { Parameters } from './message.ts';
+
+/** Every failure, with the names of its parameters, so that a test can hold the catalogue against it. */
+export const failureParameters = {
+  // the survey book as a folder
+  'no-book-here': ['folder'],
+  'book-exists': ['folder'],
+  /** Made by a later version of the program: nothing was touched. */
+  'book-newer': ['folder', 'version', 'known'],
+  'book-damaged': ['folder', 'detail'],
+  'book-locked': ['folder'],
+  'read-only': ['folder'],
+  'disk-full': ['folder'],
+  'disk-fault': ['folder', 'detail'],
+  // what a change would do to the records; nothing was written
+  'record-invalid': ['kind', 'recordId', 'field', 'detail'],
+  'already-there': ['kind', 'key'],
+  /** The record names another one that is not in the book, or would leave it. */
+  'refers-to-nothing': ['kind', 'recordId', 'missing'],
+  // what a person asked for by name and the book does not hold; `nearest` and `known` may be empty
+  'unknown-survey-name': ['name', 'nearest', 'known'],
+  'unknown-species-name': ['name', 'nearest', 'known'],
+  'no-survey-yet': ['folder'],
+  'path-not-found': ['path'],
+  'not-a-demo-book': ['folder'],
+  'cannot-write': ['path', 'detail'],
+} as const satisfies Record<string, readonly string[]>;
+
+export type FailureCode = keyof typeof failureParameters;
+
+export class Failure extends Error {
+  readonly code: FailureCode;
+  readonly parameters: Parameters;
+
+  constructor(code: FailureCode, parameters: Parameters, cause?: unknown) {
+    super(`${code} ${JSON.stringify(parameters)}`, { cause });
+    this.name = 'Failure';
+    this.code = code;
+    this.parameters = parameters;
+  }
+}
