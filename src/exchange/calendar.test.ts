@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { dayOfSerial, likelyDay, readDay, readDayInForm, readTime, timeOfSerial } from './calendar.ts';
+
+test('a day must be in the calendar', () => {
+  expect(readDay('2024-02-29')).toBe('2024-02-29');
+  expect(readDay('2023-02-29')).toBeNull();
+  expect(readDay('2024-3-5')).toBe('2024-03-05');
+  expect(readDay('05/03/2024')).toBeNull();
+});
+
+test('a time has whole minutes and a day of 24 hours', () => {
+  expect(readTime('8:15')).toBe('08:15');
+  expect(readTime('08:15:00')).toBe('08:15');
+  expect(readTime('08:15:30')).toBeNull();
+  expect(readTime('24:00')).toBeNull();
+});
+
+// Authority: 1 January 2000 is day 36526 in every spreadsheet (from memory); a quarter of a day is six hours.
+test('spreadsheet numbers become days and times', () => {
+  expect(dayOfSerial(36526)).toBe('2000-01-01');
+  expect(dayOfSerial(36526.75)).toBe('2000-01-01');
+  expect(dayOfSerial(0.5)).toBeNull();
+  expect(timeOfSerial(0.25)).toBe('06:00');
+  expect(timeOfSerial(1.25)).toBeNull();
+});
+
+test.each([
+  ['1/25/08', 'M/D/YY', '2008-01-25'],
+  ['25.1.1998', 'D.M.YYYY', '1998-01-25'],
+  ['5 Mar 2012', 'D MMM YYYY', '2012-03-05'],
+  ['25/1/08', 'M/D/YY', null],
+  ['16-17 Sept 2011', 'D MMM YYYY', null],
+])('%s read as %s is %s', (text, form, expected) => {
+  expect(readDayInForm(text, form)).toBe(expected);
+});
+
+test('a likely day is only offered when the year is plain', () => {
+  expect(likelyDay('13/02/2024')).toBe('2024-02-13');
+  expect(likelyDay('02/13/2024')).toBe('2024-02-13');
+  expect(likelyDay('1/2/24')).toBeNull();
+});

@@ -1,0 +1,178 @@
+/** Which cell of a row becomes which value: worked out once per sheet, used for every row. */
+
+import { nearestName } from '../survey/nearest-name.ts';
+import type { ProblemList } from './problem-list.ts';
+import { type CellReader, cellReader, type Reading, type Refusal } from './read-cell.ts';
+import type { Sheet } from './sheets.ts';
+import type { CellContent, ColumnDefinition, TableDefinition } from './table-columns.ts';
+
+/** How the text of one of our columns is found in a row. */
+export interface PlannedColumn {
+  readonly definition: ColumnDefinition;
+  /** What the column is called in the file, so that a problem points where a person can look. */
+  readonly label: string;
+  /** Position of the cell; -1 when `take` makes the text. */
+  readonly index: number;
+  readonly take: ((cells: readonly string[]) => string) | null;
+  readonly read: CellReader;
+  /** The value of a column that is not there. */
+  readonly fixed: Reading | null;
+  /** A second column that is read where the first is empty. */
+  readonly second: PlannedColumn | null;
+}
+
+export type RowPlan = readonly PlannedColumn[];
+
+export interface RefusedCell {
+  readonly column: PlannedColumn;
+  readonly written: string;
+  readonly refusal: Refusal;
+}
+
+/**
+ * Reads one row into `values`, in the order of the table's columns. Returns null when all went well, else the
+ * refused cells. A refused optional cell counts as empty, so that the row can still be referred to.
+ */
+export function readRow(
+  plan: RowPlan,
+  cells: readonly string[],
+  values: CellContent[],
+): RefusedCell[] | null {
+  let refusedCells: RefusedCell[] | null = null;
+  for (let i = 0; i < plan.length; i++) {
+    let planned = plan[i]!;
+    if (planned.fixed !== null) {
+      values[i] = planned.fixed.value;
+      continue;
+    }
+    let written = textIn(planned, cells);
+    if (planned.second !== null && written.trim() === '') {
+      planned = planned.second;
+      written = textIn(planned, cells);
+    }
+    const reading = planned.read(written);
+    values[i] = reading.value;
+    if (reading.refusal === null) continue;
+    values[i] = planned.definition.whenEmpty;
+    refusedCells ??= [];
+    refusedCells.push({ column: planned, written, refusal: reading.refusal });
+  }
+  return refusedCells;
+}
+
+function textIn(planned: PlannedColumn, cells: readonly string[]): string {
+  return planned.take === null ? (cells[planned.index] ?? '') : planned.take(cells);
+}
+
+/** Plan of a sheet in our own layout; null when a required column is missing. Says what it could not place. */
+export function planOwnLayout(
+  table: TableDefinition,
+  header: readonly string[],
+  sheet: Sheet,
+  problems: ProblemList,
+): RowPlan | null {
+  const positions = positionsOf(header, sheet, problems);
+  reportUnknownColumns(table, positions, sheet, problems);
+  const plan = table.columns.map((definition) => planColumn(definition, positions, sheet));
+  const missing = plan.filter((planned) => planned.fixed !== null && planned.definition.required);
+  for (const { definition } of missing)
+    reportMissingColumn(definition.column, [...positions.keys()], sheet, problems);
+  return missing.length > 0 ? null : plan;
+}
+
+function planColumn(
+  definition: ColumnDefinition,
+  positions: ReadonlyMap<string, number>,
+  sheet: Sheet,
+): PlannedColumn {
+  const first = cellAt(definition, positions.get(definition.column), sheet, 0);
+  const other = definition.alternative;
+  const second =
+    other && cellAt({ ...definition, column: other.column }, positions.get(other.column), sheet, other.shift);
+  if (first && second) return { ...first, second };
+  return first ?? second ?? absentColumn(definition);
+}
+
+function cellAt(
+  definition: ColumnDefinition,
+  index: number | undefined,
+  sheet: Sheet,
+  shift: number,
+): PlannedColumn | undefined {
+  if (index === undefined) return undefined;
+  const read = cellReader(definition, { inWorkbook: sheet.inWorkbook, shift });
+  return { definition, label: definition.column, index, take: null, read, fixed: null, second: null };
+}
+
+/** A column nobody wrote: every row has its empty value. */
+export function absentColumn(definition: ColumnDefinition): PlannedColumn {
+  const fixed: Reading = { value: definition.whenEmpty, refusal: null };
+  return {
+    definition,
+    label: definition.column,
+    index: -1,
+    take: null,
+    read: () => fixed,
+    fixed,
+    second: null,
+  };
+}
+
+/** Where each header name stands. Capitals and outer spaces do not count; of a repeated name the first is taken. */
+export function positionsOf(
+  header: readonly string[],
+  sheet: Sheet,
+  problems: ProblemList,
+): Map<string, number> {
+  const positions = new Map<string, number>();
+  header.forEach((written, index) => {
+    const name = written.trim().toLowerCase();
+    if (name === '') return;
+    if (!positions.has(name)) positions.set(name, index);
+    else {
+      const place = { ...sheet.place, row: 1, column: written };
+      problems.add('repeated-column', () => ({
+        place,
+        value: written,
+        parameters: { column: name },
+        suggestion: null,
+      }));
+    }
+  });
+  return positions;
+}
+
+function reportUnknownColumns(
+  table: TableDefinition,
+  positions: ReadonlyMap<string, number>,
+  sheet: Sheet,
+  problems: ProblemList,
+): void {
+  const known = table.columns.flatMap((c) => (c.alternative ? [c.column, c.alternative.column] : [c.column]));
+  for (const name of positions.keys()) {
+    if (known.includes(name)) continue;
+    problems.add('unknown-column', () => ({
+      place: { ...sheet.place, column: name },
+      value: name,
+      parameters: { column: name },
+      suggestion: nearestName(
+        name,
+        known.filter((column) => !positions.has(column)),
+      ),
+    }));
+  }
+}
+
+export function reportMissingColumn(
+  column: string,
+  present: readonly string[],
+  sheet: Sheet,
+  problems: ProblemList,
+): void {
+  problems.add('missing-column', () => ({
+    place: { ...sheet.place, column },
+    value: null,
+    parameters: { column, file: sheet.place.sheet ?? sheet.place.file ?? '' },
+    suggestion: nearestName(column, present),
+  }));
+}
