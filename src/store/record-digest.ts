@@ -1,0 +1,32 @@
+/**
+ * The digest of all current records: the exclusive-or of one SHA-256 (its first 128 bits) for each record.
+ *
+ * Adding a record and taking it away are the same step, and order does not matter, so the digest is kept
+ * with every write and never asks for a second reading of a large book.
+ * It guards against accidents and old copies, not against a person who wants to deceive.
+ */
+
+import { hash } from 'node:crypto';
+import type { RecordKind } from '../survey/words.ts';
+
+export type RecordDigest = Uint32Array<ArrayBuffer>;
+
+export function emptyDigest(): RecordDigest {
+  return new Uint32Array(4);
+}
+
+/** Puts a record into the digest, or takes it out again. */
+export function toggleRecord(digest: RecordDigest, kind: RecordKind, row: string): void {
+  const hex = hash('sha256', `${kind} ${row}`, 'hex');
+  for (let i = 0; i < digest.length; i++) {
+    digest[i]! ^= Number.parseInt(hex.slice(8 * i, 8 * i + 8), 16);
+  }
+}
+
+export function digestText(digest: RecordDigest): string {
+  return Array.from(digest, (word) => word.toString(16).padStart(8, '0')).join('');
+}
+
+export function digestOf(text: string): RecordDigest {
+  return Uint32Array.from({ length: 4 }, (_, i) => Number.parseInt(text.slice(8 * i, 8 * i + 8), 16));
+}

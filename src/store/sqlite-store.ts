@@ -1,0 +1,64 @@
+/**
+ * The store on SQLite: the interface of `survey/store.ts`, put together from the files of this room.
+ *
+ * Here live all SQL, the tables and the way between rows and records. Means, densities and rules
+ * never live here: this room translates, it does not calculate.
+ */
+
+import type { BookInfo, Store } from '../survey/store.ts';
+import type { RecordKind, RecordOf } from '../survey/words.ts';
+import { type BookDatabase, guarded, withFailures } from './book-database.ts';
+import type { AnyKysely } from './current-tables.ts';
+import { dumpTables } from './dump-tables.ts';
+import { type AnyRow, kindTables } from './kind-tables.ts';
+import { readRevisions } from './read-revisions.ts';
+import { readSurvey } from './read-survey.ts';
+import { rebuildTables } from './rebuild-tables.ts';
+import { digestText } from './record-digest.ts';
+import { readSpeciesSeen } from './species-seen.ts';
+import { readDigest } from './stored-digest.ts';
+import { writeChanges } from './write-changes.ts';
+
+export interface SqliteStore extends Store {
+  /** The current tables as text, to compare two books by the byte. */
+  dump(): Promise<string>;
+}
+
+export function sqliteStore(database: BookDatabase): SqliteStore {
+  const { folder } = database;
+  return {
+    info: () => readInfo(database),
+    all: (kind) => readAll(database, kind),
+    surveyRecords: (surveyId, options = { lengths: true }) =>
+      guarded(database, () => readSurvey(database, surveyId, options)),
+    speciesSeen: () => guarded(database, () => readSpeciesSeen(database)),
+    apply: async (changes, signature, newId) => writeChanges(database, changes, signature, newId),
+    revisions: (recordId) => readRevisions(database, recordId),
+    dataVersion: async () => withFailures(folder, () => digestText(readDigest(database)).slice(0, 12)),
+    rebuild: async () => rebuildTables(database),
+    dump: async () => withFailures(folder, () => [...dumpTables(database)].join('')),
+    close: () => closeDatabase(database),
+  };
+}
+
+function readInfo(database: BookDatabase): Promise<BookInfo> {
+  return guarded(database, async () => {
+    const row = await database.kysely.selectFrom('book').selectAll().executeTakeFirstOrThrow();
+    return { bookId: row.book_id, name: row.name, invented: row.invented === 1, createdAt: row.created_at };
+  });
+}
+
+function readAll<K extends RecordKind>(database: BookDatabase, kind: K): Promise<readonly RecordOf<K>[]> {
+  return guarded(database, async () => {
+    const kysely = database.kysely as unknown as AnyKysely;
+    const { table, recordOf } = kindTables[kind];
+    const rows: AnyRow[] = await kysely.selectFrom(table).selectAll().orderBy('id').execute();
+    return rows.map(recordOf) as RecordOf<K>[];
+  });
+}
+
+async function closeDatabase({ kysely, sqlite }: BookDatabase): Promise<void> {
+  await kysely.destroy();
+  // Kysely closes the file only if it has ever run a query itself.
+  if (sqlite.isOpen) sqlite.close();
+}
