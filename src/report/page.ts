@@ -1,0 +1,107 @@
+/**
+ * The report: one HTML file that opens with no network and needs no script.
+ *
+ * This room turns values into figures, tables and sentences. It calculates no estimate, opens no file and
+ * asks no clock; fonts and dates come in as arguments.
+ */
+
+import { methodParagraphs } from './catalogue/method-words.ts';
+import { type ReportWords, reportWords } from './catalogue/report-words.ts';
+import type { Language } from './catalogue/sentence.ts';
+import { escapeText } from './escape.ts';
+import { paragraph, section } from './html.ts';
+import type { ReportInput, ReportSurvey } from './report-input.ts';
+import { answerSection } from './sections/answer.ts';
+import { askedSection } from './sections/asked.ts';
+import { densitySection } from './sections/density.ts';
+import { effortSection } from './sections/effort.ts';
+import { leftOutSection } from './sections/left-out.ts';
+import { questionsSection } from './sections/questions.ts';
+import { sizesSection } from './sections/sizes.ts';
+import { stripsSection } from './sections/strips.ts';
+import { surveysSection } from './sections/surveys.ts';
+import { whereSection } from './sections/where.ts';
+import { stylesheet } from './stylesheet.ts';
+
+/** A face of the family Source Sans 3, as base64 of a TTF or WOFF2 file. */
+export interface EmbeddedFont {
+  readonly weight: 400 | 600;
+  readonly format: 'truetype' | 'woff2';
+  readonly base64: string;
+}
+
+export interface ReportTools {
+  readonly language: Language;
+  readonly fonts: readonly EmbeddedFont[];
+}
+
+/** The whole page for the last of the surveys. Requires at least one survey. */
+export function renderReport(input: ReportInput, tools: ReportTools): string {
+  const survey = input.surveys.at(-1);
+  if (survey === undefined) throw new Error('renderReport requires at least one survey');
+  const { language } = tools;
+  const words = reportWords(language);
+  const sections = [
+    askedSection(input, survey, language),
+    answerSection(input, survey, language),
+    whereSection(input, survey, language),
+    densitySection(input, survey, language),
+    surveysSection(input, language),
+    stripsSection(survey, language),
+    sizesSection(input, survey, language),
+    effortSection(input, language),
+    leftOutSection(input, survey, language),
+    questionsSection(survey, language),
+    section(
+      'methods',
+      words.methods,
+      methodParagraphs(input.settings).map((text) => paragraph(text)),
+    ),
+    section(
+      'limits-of-this-survey',
+      words.caveatHead,
+      words.caveat.map((text) => paragraph(text)),
+    ),
+  ];
+  return `<!doctype html>
+<html lang="${language}">
+${head(input, survey, tools)}
+<body>
+${input.book.invented ? paragraph(words.invented, 'invented') : ''}
+${banner(input, survey)}
+<main>
+${sections.filter((text) => text !== '').join('\n')}
+</main>
+${footer(input, words)}
+</body>
+</html>
+`;
+}
+
+function head(input: ReportInput, survey: ReportSurvey, tools: ReportTools): string {
+  const title = escapeText(`${input.book.name}: ${survey.inHand.survey.name}`);
+  return `<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<style>${tools.fonts.map(fontFace).join('\n')}${stylesheet}</style>
+</head>`;
+}
+
+function fontFace({ weight, format, base64 }: EmbeddedFont): string {
+  if (!/^[A-Za-z0-9+/=]+$/.test(base64)) throw new Error('renderReport requires fonts in base64');
+  const kind = format === 'woff2' ? 'font/woff2' : 'font/ttf';
+  return `@font-face { font-family: 'Source Sans 3'; font-weight: ${weight}; src: url(data:${kind};base64,${base64}) format('${format}'); }`;
+}
+
+function banner(input: ReportInput, survey: ReportSurvey): string {
+  const { name, starts, ends } = survey.inHand.survey;
+  const title = `${input.book.name}: ${name}`;
+  const dates = starts === null ? '' : `${starts}${ends === null || ends === starts ? '' : ` to ${ends}`}`;
+  return `<header><h1>${escapeText(title)}</h1>${dates === '' ? '' : paragraph(dates, 'quiet')}</header>`;
+}
+
+function footer(input: ReportInput, words: ReportWords): string {
+  const origin = `Made on ${input.generatedOn} with Slateline ${input.programVersion} from data version ${input.dataVersion}.`;
+  return `<footer>${input.book.invented ? paragraph(words.invented) : ''}${paragraph(origin)}</footer>`;
+}

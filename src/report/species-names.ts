@@ -1,0 +1,39 @@
+/** What people call a species, with its scientific name beside it. */
+
+import type { Species } from '../survey/words.ts';
+import type { ReportInput } from './report-input.ts';
+
+export interface SpeciesName {
+  readonly label: string;
+  /** The scientific name, where the label is not already that. */
+  readonly scientific: string;
+}
+
+/** Looks a species up by the name that answers carry. */
+export function speciesNames(species: readonly Species[]): (name: string) => SpeciesName {
+  const byName = new Map(species.map((each) => [each.name, each]));
+  return (name) => {
+    const common = byName.get(name)?.commonName ?? null;
+    return common === null
+      ? { label: name, scientific: '' }
+      : { label: common.charAt(0).toUpperCase() + common.slice(1), scientific: name };
+  };
+}
+
+/** "Lollyfish (Holothuria atra)". */
+export function fullName({ label, scientific }: SpeciesName): string {
+  return scientific === '' ? label : `${label} (${scientific})`;
+}
+
+/** Answers in the order of the names people use. */
+export function sortBySpecies<Answer extends { readonly species: string }>(
+  answers: readonly Answer[],
+  input: Pick<ReportInput, 'species'>,
+): Answer[] {
+  const nameOf = speciesNames(input.species);
+  return answers.toSorted((a, b) => {
+    const left = nameOf(a.species).label.toLowerCase();
+    const right = nameOf(b.species).label.toLowerCase();
+    return left < right ? -1 : left > right ? 1 : 0;
+  });
+}
