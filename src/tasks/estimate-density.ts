@@ -1,0 +1,57 @@
+/** Densities of every target species of the surveys asked for. */
+
+import type { DensityAnswer } from '../estimates/answers.ts';
+import { DensityEstimator } from '../estimates/density/density-estimator.ts';
+import type { DensitySettings } from '../estimates/density/density-settings.ts';
+import type { Problem } from '../survey/message.ts';
+import type { SurveyInHand } from '../survey/observation.ts';
+import type { Store } from '../survey/store.ts';
+import type { Species } from '../survey/words.ts';
+import { askedOf } from './check-survey.ts';
+import { readBookWords, speciesAsked, surveysAsked, takeInHand } from './take-in-hand.ts';
+
+export interface DensityRequest {
+  /** Null for every survey of the book. */
+  readonly survey: string | null;
+  /** Null for every target species. */
+  readonly species: string | null;
+  readonly settings: DensitySettings;
+}
+
+export interface DensityResult {
+  readonly answers: readonly DensityAnswer[];
+  readonly problems: readonly Problem[];
+  readonly dataVersion: string;
+}
+
+export async function estimateDensity(store: Store, request: DensityRequest): Promise<DensityResult> {
+  const words = await readBookWords(store);
+  const species = request.species === null ? null : speciesAsked(words, request.species);
+  const asked = new Set(surveysAsked(words, request.survey).map((one) => one.id));
+  const estimator = new DensityEstimator(request.settings);
+  const answers: DensityAnswer[] = [];
+  const problems: Problem[] = [];
+  // Every survey is opened, oldest first, because the earlier ones show how clumped the animals are.
+  for (const survey of words.surveys) {
+    const isAsked = asked.has(survey.id);
+    if (!isAsked && asked.size === words.surveys.length) continue;
+    const opened = await takeInHand(store, words, survey, { lengths: false });
+    if (isAsked) {
+      answers.push(...answersOf(estimator, opened.inHand, species));
+      problems.push(
+        ...askedOf(opened).filter((one) => one.severity !== 'note' || one.code === 'targets-assumed'),
+      );
+    }
+    estimator.remember(opened.inHand);
+  }
+  return { answers, problems, dataVersion: await store.dataVersion() };
+}
+
+function answersOf(
+  estimator: DensityEstimator,
+  inHand: SurveyInHand,
+  species: Species | null,
+): DensityAnswer[] {
+  const list = species === null ? inHand.targets : [species];
+  return list.flatMap((one) => estimator.answers(inHand, one));
+}

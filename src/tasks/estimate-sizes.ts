@@ -1,0 +1,34 @@
+/** Sizes of every target species of the surveys asked for. */
+
+import type { SizesAnswer } from '../estimates/answers.ts';
+import { estimateSizes as sizesOfSpecies } from '../estimates/sizes/estimate-sizes.ts';
+import type { Store } from '../survey/store.ts';
+import { readBookWords, speciesAsked, surveysAsked, takeInHand } from './take-in-hand.ts';
+
+export interface SizesRequest {
+  readonly survey: string | null;
+  readonly species: string | null;
+  readonly by: SizesAnswer['scope']['by'];
+  /** Null takes the limit of the book. */
+  readonly limitMm: number | null;
+  readonly classMm: number;
+  readonly confidence: number;
+}
+
+export async function estimateSizes(
+  store: Store,
+  request: SizesRequest,
+): Promise<{ readonly answers: readonly SizesAnswer[]; readonly dataVersion: string }> {
+  const words = await readBookWords(store);
+  const species = request.species === null ? null : speciesAsked(words, request.species);
+  const limits = new Map(words.limits.map((limit) => [limit.speciesId, limit.minimumMm]));
+  const answers: SizesAnswer[] = [];
+  for (const survey of surveysAsked(words, request.survey)) {
+    const { inHand } = await takeInHand(store, words, survey, { lengths: true });
+    for (const one of species === null ? inHand.targets : [species]) {
+      const limitMm = request.limitMm ?? limits.get(one.id) ?? null;
+      answers.push(...sizesOfSpecies(inHand, one, { ...request, limitMm }));
+    }
+  }
+  return { answers, dataVersion: await store.dataVersion() };
+}

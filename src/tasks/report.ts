@@ -1,0 +1,104 @@
+/** Gathers what a report page says: every answer worked out, nothing calculated in the page itself. */
+
+import type { DensityAnswer } from '../estimates/answers.ts';
+import { DensityEstimator } from '../estimates/density/density-estimator.ts';
+import { type DensitySettings, defaultDensitySettings } from '../estimates/density/density-settings.ts';
+import { estimateSizes } from '../estimates/sizes/estimate-sizes.ts';
+import type { PositionDetail } from '../report/position-detail.ts';
+import type { ReportInput, ReportSurvey } from '../report/report-input.ts';
+import { Failure } from '../survey/failure.ts';
+import type { SurveyInHand } from '../survey/observation.ts';
+import type { Store } from '../survey/store.ts';
+import { askedOf } from './check-survey.ts';
+import {
+  type BookWords,
+  readBookWords,
+  type SurveyOpened,
+  surveysAsked,
+  takeInHand,
+} from './take-in-hand.ts';
+
+export interface ReportRequest {
+  /** The survey the report is about; null for the latest. Earlier surveys of the book stand beside it. */
+  readonly survey: string | null;
+  readonly decision: string | null;
+  readonly positionDetail: PositionDetail;
+  readonly settings: Omit<DensitySettings, 'by'>;
+  readonly classMm: number;
+  readonly programVersion: string;
+  /** ISO day. */
+  readonly generatedOn: string;
+}
+
+export const defaultReportRequest = {
+  survey: null,
+  decision: null,
+  positionDetail: 'rounded',
+  settings: defaultDensitySettings,
+  classMm: 20,
+} as const;
+
+export async function reportInput(store: Store, request: ReportRequest): Promise<ReportInput> {
+  const words = await readBookWords(store);
+  const last = request.survey === null ? words.surveys.at(-1) : surveysAsked(words, request.survey)[0];
+  if (last === undefined) throw new Failure('no-survey-yet', { folder: (await store.info()).name });
+  const bySurvey = new DensityEstimator({ ...request.settings, by: 'survey' });
+  const byStratum = new DensityEstimator({ ...request.settings, by: 'stratum' });
+  const surveys: ReportSurvey[] = [];
+  for (const survey of words.surveys.slice(0, words.surveys.indexOf(last) + 1)) {
+    const opened = await takeInHand(store, words, survey, { lengths: true });
+    surveys.push(reportSurvey(opened, words, request, { bySurvey, byStratum }));
+    bySurvey.remember(opened.inHand);
+    byStratum.remember(opened.inHand);
+  }
+  const { name, invented } = await store.info();
+  const { confidence, interval, seed } = request.settings;
+  return {
+    book: { name, invented },
+    decision: request.decision,
+    surveys,
+    species: words.species,
+    sizeLimits: words.limits,
+    settings: { positionDetail: request.positionDetail, confidence, interval, seed },
+    dataVersion: await store.dataVersion(),
+    programVersion: request.programVersion,
+    generatedOn: request.generatedOn,
+  };
+}
+
+interface Estimators {
+  readonly bySurvey: DensityEstimator;
+  readonly byStratum: DensityEstimator;
+}
+
+function reportSurvey(
+  opened: SurveyOpened,
+  words: BookWords,
+  request: ReportRequest,
+  estimators: Estimators,
+): ReportSurvey {
+  const { inHand, targetList } = opened;
+  const limits = new Map(words.limits.map((limit) => [limit.speciesId, limit.minimumMm]));
+  const sizes = inHand.targets.flatMap((species) =>
+    estimateSizes(inHand, species, {
+      by: 'survey',
+      limitMm: limits.get(species.id) ?? null,
+      classMm: request.classMm,
+      confidence: request.settings.confidence,
+    }),
+  );
+  const visited = new Set(inHand.stations.map((station) => station.stratum.id));
+  return {
+    inHand,
+    targetsMade: targetList.madeFrom === 'declared' ? 'listed' : 'assumed',
+    strata: words.strata.filter((stratum) => visited.has(stratum.id)),
+    densityBySurvey: densities(estimators.bySurvey, inHand),
+    densityByStratum: densities(estimators.byStratum, inHand),
+    sizes,
+    problems: askedOf(opened),
+  };
+}
+
+function densities(estimator: DensityEstimator, inHand: SurveyInHand): readonly DensityAnswer[] {
+  return inHand.targets.flatMap((species) => estimator.answers(inHand, species));
+}

@@ -1,0 +1,94 @@
+/** Opens one survey of the book with everything an estimate or a check needs. */
+
+import { Failure } from '../survey/failure.ts';
+import { nearestName } from '../survey/nearest-name.ts';
+import type { SurveyInHand } from '../survey/observation.ts';
+import type { Store } from '../survey/store.ts';
+import { joinSurvey } from '../survey/survey-in-hand.ts';
+import type { Protocol, SizeLimit, Species, Stratum, Survey, Target } from '../survey/words.ts';
+import { type TargetList, targetsOf } from './targets.ts';
+
+/** The small tables of a book, read once. */
+export interface BookWords {
+  readonly strata: readonly Stratum[];
+  readonly protocols: readonly Protocol[];
+  readonly species: readonly Species[];
+  readonly surveys: readonly Survey[];
+  readonly targets: readonly Target[];
+  readonly limits: readonly SizeLimit[];
+  /** Species identities seen in each survey, for lists of targets that nobody wrote down. */
+  readonly seen: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+export async function readBookWords(store: Store): Promise<BookWords> {
+  return {
+    strata: await store.all('stratum'),
+    protocols: await store.all('protocol'),
+    species: await store.all('species'),
+    surveys: [...(await store.all('survey'))].sort(bySurveyStart),
+    targets: await store.all('target'),
+    limits: await store.all('sizeLimit'),
+    seen: await store.speciesSeen(),
+  };
+}
+
+/** The surveys asked for, oldest first; all of them when none is named. Throws a Failure for an unknown name. */
+export function surveysAsked(words: BookWords, name: string | null): readonly Survey[] {
+  if (name === null) return words.surveys;
+  const survey = words.surveys.find((one) => one.name === name);
+  if (survey !== undefined) return [survey];
+  throw unknownName(
+    'unknown-survey-name',
+    name,
+    words.surveys.map((one) => one.name),
+  );
+}
+
+/** The species asked for by any of its names. Throws a Failure for an unknown name. */
+export function speciesAsked(words: BookWords, name: string): Species {
+  const wanted = name.trim().toLowerCase();
+  const found = words.species.find((one) =>
+    [one.name, one.code, one.commonName, one.localName, ...one.aliases].some(
+      (n) => n?.toLowerCase() === wanted,
+    ),
+  );
+  if (found !== undefined) return found;
+  const known = words.species.flatMap((one) => [one.name, one.commonName].filter((n) => n !== null));
+  throw unknownName('unknown-species-name', name, known);
+}
+
+function unknownName(
+  code: 'unknown-survey-name' | 'unknown-species-name',
+  name: string,
+  known: readonly string[],
+): Failure {
+  const nearest = nearestName(name, known);
+  return new Failure(code, { name, nearest: nearest ?? '', known: known.slice(0, 12).join(', ') });
+}
+
+export interface SurveyOpened {
+  readonly inHand: SurveyInHand;
+  readonly targetList: TargetList;
+}
+
+/** Joins one survey. `lengths` false leaves the lengths on disk: densities do not need them. */
+export async function takeInHand(
+  store: Store,
+  words: BookWords,
+  survey: Survey,
+  options: { readonly lengths: boolean },
+): Promise<SurveyOpened> {
+  const rows = await store.surveyRecords(survey.id, options);
+  const targetList = targetsOf(words, survey);
+  const protocol = words.protocols.find((one) => one.id === survey.protocolId) ?? null;
+  const inHand = joinSurvey({ survey, protocol, strata: words.strata, targets: targetList.species }, rows);
+  return { inHand, targetList };
+}
+
+function bySurveyStart(a: Survey, b: Survey): number {
+  return compare(a.starts ?? '', b.starts ?? '') || compare(a.name, b.name);
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
