@@ -1,0 +1,43 @@
+/** The shape every command has: options in common, parse, one task, print. */
+
+import { Command, InvalidArgumentError } from 'commander';
+import type { Io } from './io.ts';
+
+export interface CommonOptions {
+  readonly book: string;
+  readonly json?: true;
+}
+
+/** A command with `--book` and `--json`, its description and an example at the end of its help. */
+export function commandOf(io: Io, name: string, description: string, example: string): Command {
+  return new Command(name)
+    .description(description)
+    .option('--book <folder>', 'folder of the survey book', io.env['SLATELINE_BOOK'] ?? './survey-book')
+    .option('--json', 'print one JSON object for programs')
+    .helpOption('-h, --help', 'print this help')
+    .addHelpText('after', `\nExample: ${example}\n`);
+}
+
+/** Reads a number option; the sentence of the refusal is completed by commander with the option's name. */
+export function numberOption(
+  what: string,
+  low: number,
+  high: number,
+  whole = false,
+): (text: string) => number {
+  return (text) => {
+    const value = Number(text);
+    const fits = text.trim() !== '' && value >= low && value <= high && (!whole || Number.isInteger(value));
+    if (fits) return value;
+    throw new InvalidArgumentError(`${what} goes from ${low} to ${high}${whole ? ', whole numbers' : ''}`);
+  };
+}
+
+/** Reads `who: why`. */
+export function acceptanceOption(text: string): { who: string; why: string } {
+  const at = text.indexOf(':');
+  const who = text.slice(0, at).trim();
+  const why = text.slice(at + 1).trim();
+  if (at > 0 && who !== '' && why !== '') return { who, why };
+  throw new InvalidArgumentError('write a name and a reason, as in "Officer A: sheets were never filled"');
+}

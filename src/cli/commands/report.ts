@@ -1,0 +1,64 @@
+import { Option } from 'commander';
+import { defaultDensitySettings } from '../../estimates/density/density-settings.ts';
+import { type PositionDetail, positionDetails } from '../../report/position-detail.ts';
+import { acceptanceOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
+import type { CliCommand } from '../commands.ts';
+import { printJson } from '../json-output.ts';
+import { withBook } from '../open.ts';
+import { writeReport } from '../write-report.ts';
+
+interface ReportOptions extends CommonOptions {
+  readonly survey?: string;
+  readonly to?: string;
+  readonly decision?: string;
+  readonly positions: PositionDetail;
+  readonly class: number;
+  readonly accept?: { who: string; why: string };
+}
+
+export const reportCommand: CliCommand = {
+  name: 'report',
+  define: (io) =>
+    commandOf(
+      io,
+      'report',
+      'one HTML page with figures, a map and every number with its n; opens without a network',
+      'slateline report --book north-reefs --to north-2026.html',
+    )
+      .option('--survey <name>', 'the survey it is about; default: the latest')
+      .option('--to <file>', 'where to write it; default: report.html in the book')
+      .option('--decision <text>', 'what has to be decided, for the head of the page')
+      .addOption(
+        new Option('--positions <detail>', 'how exactly stations are shown')
+          .choices(positionDetails)
+          .default('rounded'),
+      )
+      .option('--class <mm>', 'width of the length classes', numberOption('the class width', 1, 1000), 20)
+      .option('--accept <who: why>', 'let held answers go ahead, by name and reason', acceptanceOption)
+      .action(async (options: ReportOptions) => {
+        await withBook(io, options.book, async (store) => {
+          const written = await writeReport(io, store, {
+            book: options.book,
+            to: options.to ?? null,
+            survey: options.survey ?? null,
+            decision: options.decision ?? null,
+            positionDetail: options.positions,
+            classMm: options.class,
+            settings: { ...defaultDensitySettings, acceptance: options.accept ?? null },
+          });
+          if (options.json) {
+            const { json: _, ...settings } = options;
+            const rows = [{ file: written.path, bytes: written.bytes, survey: written.survey }];
+            printJson(io, {
+              command: 'report',
+              dataVersion: written.dataVersion,
+              settings,
+              rows,
+              problems: [],
+            });
+          } else {
+            io.stdout(`Report on ${written.survey}: ${written.path}\n`);
+          }
+        });
+      }),
+};

@@ -1,0 +1,24 @@
+import type { FailureCode } from '../survey/failure.ts';
+
+/** What a shell is told. Questions of severity explain or note do not change 0. */
+export const exitCodes = {
+  done: 0,
+  /** A stop problem, or the answer is held, or something outside the program stood in the way. */
+  held: 1,
+  wrongUse: 2,
+  ourFault: 70,
+} as const;
+
+const askedWrongly: ReadonlySet<FailureCode> = new Set([
+  'no-book-here',
+  'book-exists',
+  'unknown-survey-name',
+  'unknown-species-name',
+  'no-survey-yet',
+  'path-not-found',
+  'not-a-demo-book',
+]);
+
+export function exitCodeOfFailure(code: FailureCode): number {
+  return askedWrongly.has(code) ? exitCodes.wrongUse : exitCodes.held;
+}

@@ -1,0 +1,26 @@
+import { randomFillSync } from 'node:crypto';
+import { v7 } from 'uuid';
+
+/**
+ * Makes identities: UUIDv7, each greater than the last, also when many are made in one millisecond.
+ * Random bytes are fetched by the page: one at a time they cost more than the rest of an identity.
+ */
+export function identityMaker(now: () => number): () => string {
+  const page = new Uint8Array(16 * 1024);
+  let used = page.length;
+  let lastMs = 0;
+  let inMs = 0;
+  return () => {
+    if (used === page.length) {
+      randomFillSync(page);
+      used = 0;
+    }
+    const random = page.subarray(used, used + 16);
+    used += 16;
+    // A clock that jumps back must not make identities that sort before older ones.
+    const ms = Math.max(now(), lastMs);
+    inMs = ms === lastMs ? inMs + 1 : 0;
+    lastMs = ms;
+    return v7({ random, msecs: ms, seq: inMs });
+  };
+}
