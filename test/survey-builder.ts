@@ -13,6 +13,8 @@ export interface BeltSketch {
   readonly swim?: number;
   /** Animals by species name; a species that is not named has no tally. */
   readonly counts?: Readonly<Record<string, number>>;
+  /** Measured lengths by species name. */
+  readonly lengthsMm?: Readonly<Record<string, readonly number[]>>;
 }
 
 export interface StationSketch {
@@ -66,7 +68,12 @@ export function surveyOf(sketch: SurveySketch): SurveyInHand {
           transectId: transect.id,
           speciesId: idOf('species', name),
           count,
-          lengths: [],
+          lengths: (belt.lengthsMm?.[name] ?? []).map((lengthMm) => ({
+            lengthMm,
+            n: 1,
+            measure: null,
+            photo: null,
+          })),
         });
       }
     });

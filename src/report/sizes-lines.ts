@@ -1,14 +1,18 @@
 /** Sizes as a table for the command line. */
 
 import type { SizesAnswer } from '../estimates/answers.ts';
+import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
+import { speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
-export function sizesLines(answers: readonly SizesAnswer[]): readonly string[] {
-  const surveys = [...new Set(answers.map((answer) => answer.survey))];
+export function sizesLines(answers: readonly SizesAnswer[], species: readonly Species[]): readonly string[] {
+  const nameOf = speciesNames(species);
+  const named = answers.map((answer) => ({ ...answer, species: nameOf(answer.species).label }));
+  const surveys = [...new Set(named.map((answer) => answer.survey))];
   return surveys.flatMap((survey, i) => {
-    const own = answers.filter((answer) => answer.survey === survey);
+    const own = named.filter((answer) => answer.survey === survey);
     return [...(i > 0 ? [''] : []), survey, '', textTable(columns(own), own), ...notes(own)];
   });
 }

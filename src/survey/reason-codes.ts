@@ -15,6 +15,7 @@ export type ReasonCode =
   | 'timed-search' // {survey}
   | 'not-a-target' // {species, survey}
   | 'none-measured' // {species}
+  | 'lengths-from-one-station' // {}
   | 'none-seen' // {species}
   // a station or transect that was left out of count and area
   | 'left-out-lost' // {station, transect, why}
@@ -24,6 +25,7 @@ export type ReasonCode =
   | 'left-out-later-swim' // {station, transect, swim}
   // cautions beside a number that stands
   | 'few-positive-stations' // {positive}
+  | 'too-few-for-clumped' // {}
   | 'finite-population' // {strata, percent}
   | 'accepted' // {who, why, held}: an answer that was held and let through; `held` is the code of the hold
   | 'ratio-of-sums-used' // {strata}

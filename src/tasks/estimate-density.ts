@@ -21,6 +21,8 @@ export interface DensityRequest {
 export interface DensityResult {
   readonly answers: readonly DensityAnswer[];
   readonly problems: readonly Problem[];
+  /** Every species of the book, for the names people use. */
+  readonly species: readonly Species[];
   readonly dataVersion: string;
 }
 
@@ -31,20 +33,17 @@ export async function estimateDensity(store: Store, request: DensityRequest): Pr
   const estimator = new DensityEstimator(request.settings);
   const answers: DensityAnswer[] = [];
   const problems: Problem[] = [];
-  // Every survey is opened, oldest first, because the earlier ones show how clumped the animals are.
-  for (const survey of words.surveys) {
-    const isAsked = asked.has(survey.id);
-    if (!isAsked && asked.size === words.surveys.length) continue;
+  // Oldest first: the surveys before one show how clumped its animals are. What comes after the last asked is not read.
+  const last = words.surveys.findLastIndex((one) => asked.has(one.id));
+  for (const survey of words.surveys.slice(0, last + 1)) {
     const opened = await takeInHand(store, words, survey, { lengths: false });
-    if (isAsked) {
+    if (asked.has(survey.id)) {
       answers.push(...answersOf(estimator, opened.inHand, species));
-      problems.push(
-        ...askedOf(opened).filter((one) => one.severity !== 'note' || one.code === 'targets-assumed'),
-      );
+      problems.push(...askedOf(opened));
     }
     estimator.remember(opened.inHand);
   }
-  return { answers, problems, dataVersion: await store.dataVersion() };
+  return { answers, problems, species: words.species, dataVersion: await store.dataVersion() };
 }
 
 function answersOf(

@@ -3,6 +3,7 @@
 import type { SizesAnswer } from '../estimates/answers.ts';
 import { estimateSizes as sizesOfSpecies } from '../estimates/sizes/estimate-sizes.ts';
 import type { Store } from '../survey/store.ts';
+import type { Species } from '../survey/words.ts';
 import { readBookWords, speciesAsked, surveysAsked, takeInHand } from './take-in-hand.ts';
 
 export interface SizesRequest {
@@ -15,10 +16,14 @@ export interface SizesRequest {
   readonly confidence: number;
 }
 
-export async function estimateSizes(
-  store: Store,
-  request: SizesRequest,
-): Promise<{ readonly answers: readonly SizesAnswer[]; readonly dataVersion: string }> {
+export interface SizesResult {
+  readonly answers: readonly SizesAnswer[];
+  /** Every species of the book, for the names people use. */
+  readonly species: readonly Species[];
+  readonly dataVersion: string;
+}
+
+export async function estimateSizes(store: Store, request: SizesRequest): Promise<SizesResult> {
   const words = await readBookWords(store);
   const species = request.species === null ? null : speciesAsked(words, request.species);
   const limits = new Map(words.limits.map((limit) => [limit.speciesId, limit.minimumMm]));
@@ -30,5 +35,5 @@ export async function estimateSizes(
       answers.push(...sizesOfSpecies(inHand, one, { ...request, limitMm }));
     }
   }
-  return { answers, dataVersion: await store.dataVersion() };
+  return { answers, species: words.species, dataVersion: await store.dataVersion() };
 }

@@ -96,8 +96,9 @@ async function showHeadlines(io: Io, store: Store, options: DemoOptions): Promis
   const latest = (await store.all('survey')).toSorted((a, b) =>
     (a.starts ?? '') < (b.starts ?? '') ? 1 : -1,
   )[0]!;
-  const { answers } = await estimateDensity(store, { survey: latest.name, species: null, settings });
-  if (!options.json) io.stdout(`\n${densityLines(answers, settings.confidence).join('\n')}\n`);
+  const { answers, species } = await estimateDensity(store, { survey: latest.name, species: null, settings });
+  if (!options.json)
+    io.stdout(`\n${densityLines(answers, { confidence: settings.confidence, species }).join('\n')}\n`);
   const written = await writeReport(io, store, { ...defaultReportRequest, book: options.book, to: null });
   if (!options.json) io.stdout(`\nThe report page: ${written.path}\n`);
 }

@@ -157,10 +157,9 @@ export function densityRow(answer: DensityAnswer): Readonly<Record<string, unkno
 
 function printForPeople(io: Io, settings: DensitySettings, result: Result): void {
   for (const line of problemLines(result.problems)) io.stderr(`${line}\n`);
+  const lines = densityLines(result.answers, { confidence: settings.confidence, species: result.species });
   if (settings.acceptance !== null) {
     io.stdout(`Accepted by ${settings.acceptance.who}: ${settings.acceptance.why}\n\n`);
   }
-  io.stdout(
-    `${densityLines(result.answers, settings.confidence).join('\n')}\n\nData version ${result.dataVersion}\n`,
-  );
+  io.stdout(`${lines.join('\n')}\n\nData version ${result.dataVersion}\n`);
 }

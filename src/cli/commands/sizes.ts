@@ -57,7 +57,9 @@ export const sizesCommand: CliCommand = {
               problems: [],
             });
           } else {
-            io.stdout(`${sizesLines(result.answers).join('\n')}\n\nData version ${result.dataVersion}\n`);
+            io.stdout(
+              `${sizesLines(result.answers, result.species).join('\n')}\n\nData version ${result.dataVersion}\n`,
+            );
           }
         });
       }),

@@ -6,7 +6,6 @@ import type { Species } from '../../survey/words.ts';
 import type { DensityAnswer } from '../answers.ts';
 import { meanWherePresent } from '../mean-where-present.ts';
 import { prevalence } from '../prevalence.ts';
-import type { Interval } from '../shapes.ts';
 import type { Archive } from './archive.ts';
 import { cautionsOf } from './cautions.ts';
 import { type DensityInterval, densityInterval } from './density-interval.ts';
@@ -14,7 +13,7 @@ import type { DensitySettings } from './density-settings.ts';
 import { emptyAnswer } from './empty-answer.ts';
 import { holdOf, membersOf } from './holds.ts';
 import { leftOutOf } from './left-out.ts';
-import { type PointEstimate, pointEstimate, weightOf } from './point-estimate.ts';
+import { type PointEstimate, pointEstimate, valuesWithin, weightOf } from './point-estimate.ts';
 import type { ScopeInHand } from './scopes.ts';
 import { stockInterval } from './stock-interval.ts';
 
@@ -111,17 +110,20 @@ function numbersOf(point: PointEstimate, found: DensityInterval, animals: number
   };
 }
 
+/** The share of stations with the species, and the density where it is: two answers, never multiplied by the whole area. */
 function presenceOf(scope: ScopeInHand, { settings }: AnswerContext) {
   const strata = scope.parts
     .filter(({ isMember }) => isMember.some(Boolean))
     .map((part) => {
       const { sample, isMember } = part;
       const inside = sample.observed.filter((_, i) => isMember[i]);
+      const isPresent = sample.observed.map((one, i) => isMember[i]! && one.animals > 0);
+      const values = isPresent.some(Boolean) ? valuesWithin(part, isPresent) : sample.valuesPerHa;
       return {
         name: sample.stratum.name,
         // A stratum of which only some stations belong weighs as much as those stations stand for.
         weight: (weightOf(part) * inside.length) / sample.observed.length,
-        values: sample.valuesPerHa.filter((_, i) => isMember[i]),
+        values: values.filter((_, i) => isMember[i]),
         present: inside.map((one) => one.animals > 0),
         populationUnits: null,
       };
@@ -130,7 +132,7 @@ function presenceOf(scope: ScopeInHand, { settings }: AnswerContext) {
   const present = meanWherePresent(strata, scope.scope.name);
   return {
     prevalence: share.value,
-    prevalenceInterval: share.interval as Interval | null,
+    prevalenceInterval: share.interval,
     meanWherePresentPerHa: present.value,
   };
 }

@@ -27,6 +27,7 @@ export function cautionsOf(answer: AnswerSoFar): readonly Reason[] {
     accepted(answer),
     zeroBound(answer),
     fewPositive(answer),
+    thin(answer),
     unequalEffort(answer),
     emptyStrata(answer),
     large(answer),
@@ -49,6 +50,10 @@ function fewPositive({ counted, found }: AnswerSoFar): Reason | null {
   const positive = counted.stationsWithSpecies;
   if (positive === 0 || positive >= fewPositiveStations || found.intervalPerHa === null) return null;
   return { code: 'few-positive-stations', parameters: { positive } };
+}
+
+function thin({ found }: AnswerSoFar): Reason | null {
+  return found.isThin ? { code: 'too-few-for-clumped', parameters: {} } : null;
 }
 
 function unequalEffort({ counted }: AnswerSoFar): Reason | null {

@@ -146,6 +146,62 @@ describe('a density', () => {
     near(zone.standardErrorPerHa!, survey.standardErrorPerHa!, 1e-12);
   });
 
+  it('of a zone without an animal is zero also where the stratum is a ratio of sums, never below it', () => {
+    const full = { lengthM: 40, widthM: 2 };
+    const stations: StationSketch[] = [
+      {
+        code: 'A',
+        stratum: 'reef',
+        zone: 'open',
+        belts: [
+          { ...full, counts: { sandfish: 9 } },
+          { ...full, noneSeen: true },
+        ],
+      },
+      {
+        code: 'B',
+        stratum: 'reef',
+        zone: 'open',
+        belts: [{ ...full, counts: { sandfish: 3 } }, { status: 'lost' }],
+      },
+      {
+        code: 'C',
+        stratum: 'reef',
+        zone: 'closed',
+        belts: [
+          { ...full, noneSeen: true },
+          { ...full, noneSeen: true },
+        ],
+      },
+      {
+        code: 'D',
+        stratum: 'reef',
+        zone: 'closed',
+        belts: [
+          { ...full, noneSeen: true },
+          { ...full, noneSeen: true },
+        ],
+      },
+    ];
+    const sketch = { areasHa: { reef: 30 }, stations };
+    const [closed, open] = answersFor(sketch, { by: 'zone', interval: 't' });
+    expect(closed!.densityPerHa).toBe(0);
+    // by hand: 12 animals on 240 m2 in the open zone
+    expect(open!.densityPerHa).toBeCloseTo(500, 9);
+    expect(open!.meanWherePresentPerHa).toBeCloseTo(500, 9);
+    expect(open!.estimators).toEqual([{ stratum: 'reef', estimator: 'ratio of sums' }]);
+  });
+
+  it('of a zone with one or two stations in a stratum gets the log-normal interval, and says so', () => {
+    const stations = stationsCounting('reef', [4, 0, 2, 9, 1, 3]).map(
+      (one, i): StationSketch => ({ ...one, zone: i < 2 ? 'closed' : 'open' }),
+    );
+    const [closed, open] = answersFor({ areasHa: { reef: 30 }, stations }, { by: 'zone' });
+    expect(closed!.intervalMethod).toBe('lognormal');
+    expect(closed!.cautions.map((one) => one.code)).toContain('too-few-for-clumped');
+    expect(open!.intervalMethod).toBe('clumped');
+  });
+
   it('warns of few stations with animals and of stations whose choice nobody wrote down', () => {
     const stations = stationsCounting('reef', [4, 0, 2]).map(
       (one): StationSketch => ({ ...one, selection: null }),

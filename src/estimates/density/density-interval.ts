@@ -31,6 +31,8 @@ export interface DensityInterval {
   readonly zeroBound: ZeroBound | null;
   /** Strata without animals whose belief rests on the prior for empty strata. */
   readonly zeroStrata: readonly string[];
+  /** The clumped-count interval was asked for, and too few stations of a stratum belong to the scope. */
+  readonly isThin: boolean;
 }
 
 const none: DensityInterval = {
@@ -39,6 +41,7 @@ const none: DensityInterval = {
   belief: null,
   zeroBound: null,
   zeroStrata: [],
+  isThin: false,
 };
 
 export function densityInterval(
@@ -50,17 +53,32 @@ export function densityInterval(
   if (scope.scope.by === 'station') return none;
   if (members.every(({ observation }) => observation.animals === 0)) return zeroInterval(scope, context);
   if (point.density.standardError === null) return none;
-  const { interval: method } = context.settings;
-  if (method === 'clumped') return clumpedInterval(scope, point, context);
-  const intervalPerHa = designInterval(point, context);
-  return intervalPerHa === null ? none : { ...none, intervalPerHa, method };
+  const asked = context.settings.interval;
+  if (asked === 'clumped' && !isThinlySpread(scope)) return clumpedInterval(scope, point, context);
+  const method = asked === 'clumped' ? 'lognormal' : asked;
+  const intervalPerHa = designInterval(point, method, context);
+  return intervalPerHa === null ? none : { ...none, intervalPerHa, method, isThin: asked === 'clumped' };
+}
+
+/** Fewest stations in a stratum from which the clumped-count model can learn about a part of it. */
+const fewestMembers = 3;
+
+/**
+ * A site or zone often holds one or two stations of a stratum. From those the clumped-count model learns
+ * next to nothing and its upper end runs to where the grid was cut; the design knows the whole stratum.
+ */
+function isThinlySpread({ scope, parts }: ScopeInHand): boolean {
+  if (scope.by === 'survey' || scope.by === 'stratum') return false;
+  const members = parts.map(({ isMember }) => isMember.filter(Boolean).length);
+  return members.some((n) => n > 0 && n < fewestMembers);
 }
 
 function designInterval(
   { density, resampleFrom }: PointEstimate,
+  method: Exclude<IntervalMethod, 'clumped'>,
   { settings }: AnswerContext,
 ): Interval | null {
-  const { interval: method, confidence, seed, draws } = settings;
+  const { confidence, seed, draws } = settings;
   if (method === 't') return tInterval(density, confidence);
   if (method === 'lognormal') return lognormalInterval(density, confidence);
   const means = resampledMeans(resampleFrom, seededRandom(seed), draws);

@@ -1,6 +1,7 @@
 /** Density, spread and stock of one scope, by the design. */
 
 import type { MeanEstimate, StratumValues } from '../shapes.ts';
+import { stationVariatesPerHa } from '../station-variates.ts';
 import { stratifiedMean } from '../stratified-mean.ts';
 import { type Subpopulation, subpopulationMean, subpopulationTotal } from '../subpopulation-mean.ts';
 import { stockTotal } from '../totals.ts';
@@ -28,7 +29,7 @@ export function pointEstimate(scope: ScopeInHand, finitePopulation: boolean): Po
   const parts = scope.parts.filter(({ sample }) => sample.observed.length > 0);
   const areaKnown = parts.every(({ sample }) => sample.stratum.areaHa !== null);
   const whole = parts.every(({ isMember }) => isMember.every(Boolean));
-  const strata = parts.map((part) => stratumValues(part, finitePopulation));
+  const strata = parts.map((part) => stratumValues(part, finitePopulation, part.sample.valuesPerHa));
   // Membership by chance adds variance; strata taken whole, as a survey or a stratum is, do not have it.
   if (whole && (scope.scope.by === 'survey' || scope.scope.by === 'stratum')) {
     const density = stratifiedMean(strata);
@@ -36,13 +37,16 @@ export function pointEstimate(scope: ScopeInHand, finitePopulation: boolean): Po
     const stock = areaHa === null ? null : stockTotal(density, { areaHa, areaStandardErrorHa: 0 });
     return { density, stock, areaHa, resampleFrom: strata };
   }
-  const subpopulation = subpopulationOf(scope, parts, strata);
+  const ownStrata = parts.map((part) =>
+    stratumValues(part, finitePopulation, valuesWithin(part, part.isMember)),
+  );
+  const subpopulation = subpopulationOf(scope, parts, ownStrata);
   const density = subpopulationMean(subpopulation);
   return {
     density,
     stock: areaKnown ? stockOf(subpopulation, density) : null,
     areaHa: areaKnown ? density.estimatedWeight : null,
-    resampleFrom: density.value === null ? [] : linearised(strata, parts, density.value),
+    resampleFrom: density.value === null ? [] : linearised(ownStrata, parts, density.value),
   };
 }
 
@@ -52,13 +56,23 @@ function stockOf(subpopulation: Subpopulation, density: MeanEstimate): MeanEstim
   return density.standardError === null ? { ...total, standardError: null, degreesOfFreedom: null } : total;
 }
 
-function stratumValues({ sample, ...part }: ScopePart, finitePopulation: boolean): StratumValues {
-  return {
-    name: sample.stratum.name,
-    weight: weightOf({ sample, ...part }),
-    values: sample.valuesPerHa,
-    populationUnits: finitePopulation ? populationUnits(sample) : null,
-  };
+function stratumValues(part: ScopePart, finitePopulation: boolean, values: readonly number[]): StratumValues {
+  const { sample } = part;
+  const units = finitePopulation ? populationUnits(sample) : null;
+  return { name: sample.stratum.name, weight: weightOf(part), values, populationUnits: units };
+}
+
+/**
+ * One value per station of the stratum for a part of it. Where the stratum's density is a ratio of sums, the
+ * part has a ratio of its own: the residuals of the whole stratum's would give stations without an animal
+ * something other than zero. Stations outside the part have no say and get 0.
+ */
+export function valuesWithin({ sample }: ScopePart, isInside: readonly boolean[]): readonly number[] {
+  if (sample.estimator === 'station mean') return sample.valuesPerHa;
+  const inside = sample.observed.filter((_, i) => isInside[i]);
+  const { valuesPerHa } = stationVariatesPerHa(inside, null, 'ratio of sums');
+  let next = 0;
+  return isInside.map((is) => (is ? valuesPerHa[next++]! : 0));
 }
 
 /** How many stations of this size the stratum has room for. */

@@ -64,8 +64,25 @@ function sizesOf(scope: ScopeInHand, { survey, species, settings }: SizesContext
   };
   const raised = raiseScope(scope, species);
   if (!('strata' in raised)) return { ...counted, ...nothing, reason: raised };
-  return { ...counted, ...numbersOf(raised, settings) };
+  const numbers = numbersOf(raised, settings);
+  const withLengths = raised.strata.flatMap((stratum) =>
+    stratum.stations.filter((lengths) => lengths.length > 0),
+  );
+  return withLengths.length > 1 ? { ...counted, ...numbers } : { ...counted, ...withoutSpread(numbers) };
 }
+
+/** All lengths from one station: between stations there is nothing to compare, and 0 would be a lie. */
+function withoutSpread(numbers: ReturnType<typeof numbersOf>): ReturnType<typeof numbersOf> {
+  const { shareAtLeast } = numbers;
+  return {
+    ...numbers,
+    standardErrorMm: null,
+    shareAtLeast: shareAtLeast === null ? null : { ...shareAtLeast, standardError: null, interval: null },
+    reason: { code: 'lengths-from-one-station', parameters: {} },
+  };
+}
+
+type Counted = Pick<SizesAnswer, 'survey' | 'species' | 'scope' | 'animals' | 'measured'>;
 
 const nothing = {
   meanLengthMm: null,
@@ -108,7 +125,7 @@ function talliesOf(observation: StationObservation, species: Species): readonly 
     .map((transect) => transect.tallies.get(species.id)!);
 }
 
-function numbersOf(raised: RaisedLengths, settings: SizesSettings) {
+function numbersOf(raised: RaisedLengths, settings: SizesSettings): Omit<SizesAnswer, keyof Counted> {
   const mean = raisedMeanLengthMm(raised);
   const [p10, p25, p50, p75, p90] = raisedQuantilesMm(raised, [0.1, 0.25, 0.5, 0.75, 0.9]);
   const classes = raisedClasses(raised, classEdgesMm(raised, settings.classMm));

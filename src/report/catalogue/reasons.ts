@@ -20,6 +20,8 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
   'timed-search': '{survey} is a timed search: animals per hour, which are never mixed with densities',
   'not-a-target': '{species} was not looked for in {survey}',
   'none-measured': 'No {species} was measured',
+  'lengths-from-one-station':
+    'All lengths come from one station: sizes there, but no spread between stations',
   'none-seen': 'No {species} was recorded',
   'left-out-lost':
     'Station {station}, transect {transect}: lost or not done[ ({why})]; in neither the count nor the area',
@@ -31,7 +33,10 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
     'Station {station}, transect {transect}: swim {swim} repeats the same belt, for comparing divers, and is not counted twice',
   'few-positive-stations':
     'Found at fewer than 10 stations: the real uncertainty may be larger than this interval',
-  'finite-population': 'The stations cover {percent} % of {strata}; the spread is narrowed for that',
+  'too-few-for-clumped':
+    'Fewer than 3 of its stations lie in some stratum, too few for the clumped-count interval: the log-normal interval stands in its place, and the real uncertainty may be larger',
+  'finite-population':
+    'The stations cover {percent} % of {strata}: the spread shown is wider than it need be (--fpc corrects for that)',
   accepted: 'Let through by {who}[ in spite of {held}], who gave as reason: {why}',
   'ratio-of-sums-used':
     'In {strata} some stations searched much less than planned, so animals and area were added up over stations (ratio of sums)',
