@@ -14,6 +14,7 @@ const askedWrongly: ReadonlySet<FailureCode> = new Set([
   'book-exists',
   'unknown-survey-name',
   'unknown-species-name',
+  'unknown-stratum-name',
   'no-survey-yet',
   'path-not-found',
   'not-a-demo-book',

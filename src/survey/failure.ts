@@ -26,6 +26,7 @@ export const failureParameters = {
   // what a person asked for by name and the book does not hold; `nearest` and `known` may be empty
   'unknown-survey-name': ['name', 'nearest', 'known'],
   'unknown-species-name': ['name', 'nearest', 'known'],
+  'unknown-stratum-name': ['name', 'nearest', 'known'],
   'no-survey-yet': ['folder'],
   'path-not-found': ['path'],
   'not-a-demo-book': ['folder'],

@@ -1,4 +1,4 @@
-import { type Command, Option } from 'commander';
+import { type Command, InvalidArgumentError, Option } from 'commander';
 import type { DensityAnswer } from '../../estimates/answers.ts';
 import { type DensitySettings, defaultDensitySettings } from '../../estimates/density/density-settings.ts';
 import { sentence } from '../../report/catalogue/sentence.ts';
@@ -23,6 +23,7 @@ interface DensityOptions extends CommonOptions {
   readonly estimator: 'auto' | 'station-mean' | 'ratio-of-sums';
   readonly unit: DensitySettings['unit'];
   readonly selection: DensitySettings['selection'];
+  readonly merge: readonly (readonly string[])[];
   readonly fpc?: true;
   readonly clumping?: number;
   readonly accept?: { who: string; why: string };
@@ -93,9 +94,22 @@ function densityOptions(command: Command): Command {
         .choices(['all', 'random', 'hand-picked'])
         .default('all'),
     )
+    .option(
+      '--merge <strata>',
+      'strata taken as one, as in "north flat + south flat"; may be repeated',
+      addMerge,
+      [],
+    )
     .option('--fpc', 'finite population correction, by stratum area over station area')
     .option('--clumping <k>', 'clumping k for the bound when nothing was seen', numberOption('k', 0.01, 1000))
     .option('--accept <who: why>', 'let a held answer go ahead, by name and reason', acceptanceOption);
+}
+
+/** "a + b" names two strata; a name alone merges nothing. */
+function addMerge(text: string, before: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const names = text.split('+').map((name) => name.trim());
+  if (names.length > 1 && names.every((name) => name !== '')) return [...before, names];
+  throw new InvalidArgumentError('name at least two strata, as in "north flat + south flat"');
 }
 
 function settingsOf(options: DensityOptions): DensitySettings {
@@ -113,6 +127,7 @@ function settingsOf(options: DensityOptions): DensitySettings {
           : 'ratio of sums',
     unit: options.unit,
     selection: options.selection,
+    merges: options.merge,
     finitePopulation: options.fpc === true,
     clumpingK: options.clumping ?? null,
     acceptance: options.accept ?? null,

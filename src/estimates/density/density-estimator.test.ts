@@ -49,6 +49,19 @@ describe('a density', () => {
     expect(flat.standardErrorPerHa).toBeNull();
   });
 
+  it('of a lone station has a spread again once its stratum is merged with another, under both names', () => {
+    const sketch = {
+      areasHa: { reef: 30, flat: 10 },
+      stations: [...stationsCounting('reef', [4, 2]), ...stationsCounting('flat', [8])],
+    };
+    const [merged] = answersFor(sketch, { by: 'stratum', merges: [['reef', 'flat']] });
+    // by hand: (4 + 2 + 8) / 3 animals on 80 m2 each, over 40 ha
+    expect(merged!.scope.name).toBe('reef + flat');
+    expect(merged!.densityPerHa).toBeCloseTo((14 / 3) * 125, 9);
+    expect(merged!.areaHa).toBe(40);
+    expect(merged!.standardErrorPerHa).toBeGreaterThan(0);
+  });
+
   it('of hand-picked stations alone speaks for the stations visited: no spread, no stock', () => {
     const stations = stationsCounting('reef', [4, 2, 6]).map(
       (one): StationSketch => ({ ...one, selection: 'hand-picked' }),

@@ -13,6 +13,7 @@ import { answerScope } from './answer-scope.ts';
 import { Archive } from './archive.ts';
 import type { DensitySettings } from './density-settings.ts';
 import { emptyAnswer } from './empty-answer.ts';
+import { mergeStrata } from './merge-strata.ts';
 import { scopesBy } from './scopes.ts';
 import { stratumSamples } from './stratum-sample.ts';
 import { splitIntoTransects, transectsAsUnit } from './transects-as-unit.ts';
@@ -37,8 +38,9 @@ export class DensityEstimator {
       const scope = { by: 'survey', name: survey.survey.name } as const;
       return [emptyAnswer(survey, species, scope, refusal)];
     }
-    if (this.#settings.unit === 'station') return this.#answersByStation(survey, species);
-    return this.#answersByTransect(survey, species);
+    const merged = mergeStrata(survey, this.#settings.merges);
+    if (this.#settings.unit === 'station') return this.#answersByStation(merged, species);
+    return this.#answersByTransect(merged, species);
   }
 
   #answersByStation(survey: SurveyInHand, species: Species): readonly DensityAnswer[] {

@@ -22,6 +22,8 @@ export interface DensitySettings {
   readonly unit: 'station' | 'transect';
   /** Stations that enter: all, or only those chosen in this way. */
   readonly selection: 'all' | 'random' | 'hand-picked';
+  /** Strata taken together under one name, each list by name of its strata: the way out of a lone station. */
+  readonly merges: readonly (readonly string[])[];
   readonly finitePopulation: boolean;
   /** Clumping k for the bound when nothing was seen; null takes the archive's, else 0.35. */
   readonly clumpingK: number | null;
@@ -37,6 +39,7 @@ export const defaultDensitySettings: DensitySettings = {
   estimator: 'auto',
   unit: 'station',
   selection: 'all',
+  merges: [],
   finitePopulation: false,
   clumpingK: null,
   acceptance: null,

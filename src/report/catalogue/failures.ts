@@ -24,6 +24,8 @@ export const failures: Readonly<Record<FailureCode, string>> = {
     'there is no survey “{name}” in this book[; did you mean {nearest}?][; the surveys are {known}]',
   'unknown-species-name':
     'there is no species “{name}” in this book[; did you mean {nearest}?][; the species are {known}]',
+  'unknown-stratum-name':
+    'there is no stratum “{name}” in this book[; did you mean {nearest}?][; the strata are {known}]',
   'no-survey-yet': 'the book in {folder} holds no survey yet; bring one in with “slateline import”',
   'path-not-found': 'there is nothing at {path}; check the path',
   'not-a-demo-book':

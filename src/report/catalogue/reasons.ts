@@ -10,7 +10,8 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
   'transects-as-unit':
     'Held: taking {transects} transects for independent stations (there are {stations}) would give a standard error of {wrongStandardErrorPerHa} per ha, where {standardErrorPerHa} is right: {factor} times too sure',
   'stratum-without-area': 'The area of {strata} is not known, so the strata cannot be weighted',
-  'lone-station': 'One station in {strata}: a mean, but no spread',
+  'lone-station':
+    'One station in {strata}: a mean, but no spread; visit another, or take the stratum together with one of like habitat (--merge)',
   'one-station': 'One station ({station}): a density there, but no spread',
   'too-few-in-subpopulation': 'Only {stations} of the stations lie in {name}: too few for a spread',
   'hand-picked-only':
