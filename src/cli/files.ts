@@ -33,11 +33,10 @@ export function collectFiles(
         files.push({ name: basename(full), bytes: readFileSync(full) });
       }
     } catch (error) {
-      const detail =
-        (error as NodeJS.ErrnoException).code === 'ENOENT'
-          ? 'there is no such file or folder'
-          : String((error as Error).message);
-      problems.push(problemOf('file-unreadable', { file: path }, { value: path, parameters: { detail } }));
+      const isThere = (error as NodeJS.ErrnoException).code !== 'ENOENT';
+      const why = (error as Error).message;
+      const code = isThere ? 'file-unreadable' : 'no-such-file';
+      problems.push(problemOf(code, { file: path }, { value: path, parameters: isThere ? { why } : {} }));
     }
   }
   return { files, problems };

@@ -48,16 +48,39 @@ function quieten(command: Command, io: Io): void {
 function explain(error: unknown, args: readonly string[], io: Io): number {
   if (error instanceof CommanderError) {
     if (error.exitCode === 0) return exitCodes.done;
-    io.stderr(`${usageSentence(error, args)}\n`);
-    return exitCodes.wrongUse;
+    return refuse(io, args, { code: 'wrong-use', message: usageSentence(error, args) }, exitCodes.wrongUse);
   }
   if (error instanceof Failure) {
-    io.stderr(`${failureSentence('en', error)}\n`);
-    return exitCodeOfFailure(error.code);
+    const refusal = { code: error.code, message: failureSentence('en', error) };
+    return refuse(io, args, refusal, exitCodeOfFailure(error.code));
   }
-  io.stderr(`internal error: this is a fault of the program, not of your data; nothing was lost\n`);
-  if (error instanceof Error && io.env['SLATELINE_TRACE']) io.stderr(`${error.stack}\n`);
-  return exitCodes.ourFault;
+  const message = 'internal error: a fault of the program, not of your data; what was written before stands';
+  if (io.env.SLATELINE_TRACE && error instanceof Error) io.stderr(`${error.stack}\n`);
+  return refuse(io, args, { code: 'internal-error', message }, exitCodes.ourFault);
+}
+
+interface Refusal {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** One sentence for people; for programs the one object they were promised, with the refusal as its problem. */
+function refuse(io: Io, args: readonly string[], { code, message }: Refusal, exitCode: number): number {
+  io.stderr(`${message}\n`);
+  if (args.includes('--json')) {
+    const problems = [{ code, severity: 'stop', message }];
+    const command = commands.find((one) => one.name === args[0])?.name ?? null;
+    const answer = {
+      command,
+      version: programVersion(),
+      dataVersion: null,
+      settings: {},
+      rows: [],
+      problems,
+    };
+    io.stdout(`${JSON.stringify(answer, null, 2)}\n`);
+  }
+  return exitCode;
 }
 
 function usageSentence(error: CommanderError, args: readonly string[]): string {

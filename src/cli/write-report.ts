@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join, resolve } from 'node:path';
+import { parseHTML } from 'linkedom';
 import { type EmbeddedFont, renderReport } from '../report/page.ts';
 import type { Store } from '../survey/store.ts';
 import { type ReportRequest, reportInput } from '../tasks/report.ts';
@@ -25,7 +26,9 @@ export interface WrittenReport {
 export async function writeReport(io: Io, store: Store, order: ReportOrder): Promise<WrittenReport> {
   const generatedOn = localDay(io.now());
   const input = await reportInput(store, { ...order, programVersion: programVersion(), generatedOn });
-  const page = renderReport(input, { language: 'en', fonts: reportFonts() });
+  // Plot draws in a document; outside a browser this stand-in is it
+  const { document } = parseHTML('<!doctype html><html></html>');
+  const page = renderReport(input, { language: 'en', fonts: reportFonts(), document });
   const path = order.to ?? join(order.book, 'report.html');
   writeWhole(resolve(io.cwd, path), page);
   const survey = input.surveys.at(-1)!.inHand.survey.name;

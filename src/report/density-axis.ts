@@ -2,9 +2,11 @@
  * The axis of densities: one that shows 5 and 5000 animals per hectare in one picture, and zero too.
  *
  * A logarithmic axis has no zero, and a survey that found nothing must be drawn; a linear axis presses
- * everything rare into one line. This one (inverse hyperbolic sine) runs evenly from zero to about one
- * step and multiplies beyond it. The words under the figure say so.
+ * everything rare into one line. This one (Plot's "symlog") runs evenly from zero to about what one animal
+ * is worth and multiplies beyond it. The words under the figure say so.
  */
+
+import * as Plot from '@observablehq/plot';
 
 export interface DensityAxis {
   /** Below this the axis runs evenly; above it each equal step multiplies. */
@@ -22,19 +24,19 @@ export function densityAxis(range: {
 }): DensityAxis {
   const highestPerHa = roundUp(Math.max(range.highestPerHa, 1e-6));
   const evenBelowPerHa = Math.min(powerOfTen(range.animalPerHa), highestPerHa);
-  const whole = Math.asinh(highestPerHa / evenBelowPerHa);
-  return {
-    evenBelowPerHa,
-    highestPerHa,
-    at: (densityPerHa) => Math.min(1, Math.asinh(Math.max(0, densityPerHa) / evenBelowPerHa) / whole),
-    ticksPerHa: [0, ...steps(evenBelowPerHa, highestPerHa)],
-  };
+  const { apply } = Plot.scale({ x: { ...densityScale({ evenBelowPerHa, highestPerHa }), range: [0, 1] } });
+  return { evenBelowPerHa, highestPerHa, at: apply, ticksPerHa: [0, ...steps(evenBelowPerHa, highestPerHa)] };
 }
 
-/** 1, 3, 10, 30, ... ; over four powers of ten only 1, 10, 100, ... */
+/** The same axis as a scale of Plot. */
+export function densityScale(axis: Pick<DensityAxis, 'evenBelowPerHa' | 'highestPerHa'>): Plot.ScaleOptions {
+  return { type: 'symlog', constant: axis.evenBelowPerHa, domain: [0, axis.highestPerHa], clamp: true };
+}
+
+/** 1, 3, 10, 30, ... ; only 1, 10, 100, ... where their numbers would run into each other on a phone. */
 function steps(from: number, to: number): number[] {
   const values: number[] = [];
-  const wide = to / from > 20_000;
+  const wide = to / from > 5_000;
   for (let power = Math.round(Math.log10(from)); power < 18; power++) {
     for (const digit of wide ? [1] : [1, 3]) {
       const value = Number(`${digit}e${power}`);

@@ -3,6 +3,7 @@
 import type { DensityAnswer } from '../estimates/answers.ts';
 import { intervalNames } from './catalogue/method-words.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
+import { densityNotes, isStarred } from './density-notes.ts';
 import { stationsInWords } from './density-words.ts';
 import { list } from './html.ts';
 import { htmlTable } from './html-table.ts';
@@ -13,13 +14,14 @@ export interface DensityTableWords {
   /** Head of the first column: "Species" or "Stratum". */
   readonly head: string;
   readonly label: (answer: DensityAnswer) => string;
-  /** For the notes below the table. */
-  readonly shortLabel: (answer: DensityAnswer) => string;
+  readonly speciesLabel: (answer: DensityAnswer) => string;
+  /** Rows stand together under the name of their species. */
+  readonly bySpecies: boolean;
   readonly confidence: number;
   readonly language: Language;
 }
 
-/** The table and, below it, every reason and caution that belongs to one of its rows. */
+/** The table and, below it, every reason and caution that belongs to one of its rows, each said once. */
 export function densityTable(answers: readonly DensityAnswer[], words: DensityTableWords): string {
   const methods = [...new Set(answers.filter((row) => row.intervalMethod !== null).map(methodCell))];
   const oneMethod = methods.length === 1 ? methods[0]! : null;
@@ -38,27 +40,10 @@ export function densityTable(answers: readonly DensityAnswer[], words: DensityTa
     caption: oneMethod === null ? words.caption : `${words.caption}; intervals by ${oneMethod}`,
     across: (row) => (row.densityPerHa === null ? reasonOf(row, words.language) : null),
     acrossFrom: 4,
-    strong: (row) => row.scope.by === 'survey' && words.head === 'Stratum',
+    ...(words.bySpecies ? { group: words.speciesLabel } : {}),
   });
   const notes = densityNotes(answers, words);
-  return notes.length === 0 ? table : `${table}<div class="quiet">${list(notes)}</div>`;
-}
-
-/** Reasons for a missing spread, and cautions, each with the rows it belongs to. */
-function densityNotes(answers: readonly DensityAnswer[], words: DensityTableWords): string[] {
-  const rowsByNote = new Map<string, string[]>();
-  for (const answer of answers) {
-    const reasons = [
-      ...(answer.densityPerHa !== null && answer.reason !== null ? [answer.reason] : []),
-      ...answer.cautions,
-    ];
-    for (const note of new Set(reasons.map((reason) => sentence(words.language, reason)))) {
-      rowsByNote.set(note, [...(rowsByNote.get(note) ?? []), words.shortLabel(answer)]);
-    }
-  }
-  return [...rowsByNote].map(([note, rows]) =>
-    rows.length === answers.length && rows.length > 1 ? `All rows: ${note}.` : `${rows.join(', ')}: ${note}.`,
-  );
+  return notes.length === 0 ? table : `${table}<div class="quiet notes">${list(notes)}</div>`;
 }
 
 function reasonOf(row: DensityAnswer, language: Language): string {
@@ -76,9 +61,11 @@ function errorCell(row: DensityAnswer): string {
 
 function intervalCell(row: DensityAnswer): string {
   if (row.intervalPerHa === null) return 'unknown';
-  return row.densityPerHa === 0
-    ? `below ${formatSignificant(row.intervalPerHa[1], 2)}`
-    : formatInterval(row.intervalPerHa);
+  const star = isStarred(row) ? '\u00a0*' : '';
+  if (row.densityPerHa !== 0) return formatInterval(row.intervalPerHa) + star;
+  const scattered = row.scatteredBoundPerHa;
+  const second = scattered === null ? '' : ` or ${formatSignificant(scattered, 2)}`;
+  return `below ${formatSignificant(row.intervalPerHa[1], 2)}${second}${star}`;
 }
 
 function methodCell(row: DensityAnswer): string {

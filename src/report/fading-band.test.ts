@@ -1,13 +1,15 @@
+import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
 import { densityAxis } from './density-axis.ts';
 import { answerInBrief, answerSentence, zeroSentence } from './density-words.ts';
-import { fadingBands } from './fading-band.ts';
+import { fadingBands, fewAnimalsExplained } from './fading-band.ts';
 import { inkStops } from './ink-stops.ts';
 import { fixtureReport } from './report-fixture.ts';
 
 const survey = fixtureReport().surveys[1]!;
 const rows = survey.densityBySurvey.map((answer) => ({ label: answer.species, note: 'whole area', answer }));
-const frame = { width: 680, name: 'test', language: 'en' as const, inWords: 'six species' };
+const { document } = parseHTML('<!doctype html><html></html>');
+const frame = { width: 680, name: 'test', language: 'en' as const, inWords: 'six species', document };
 
 test('the bands of a survey look as they were looked at', async () => {
   await expect(fadingBands(rows, frame)).toMatchFileSnapshot('../../test/golden/fading-bands.svg');
@@ -37,6 +39,24 @@ test('a band of 5 and one of 5000 animals per hectare share one axis', async () 
   await expect(fadingBands(scaled, frame)).toMatchFileSnapshot(
     '../../test/golden/fading-bands-wide-range.svg',
   );
+});
+
+test('a tick left of the darkest part is explained where few animals were seen, and only there', () => {
+  const model = rows.find((row) => row.answer.species === 'Holothuria atra')!;
+  const belief = { densityPerHa: [0, 1, 2, 3, 4], weight: [0, 0.3, 0.6, 1, 0.4] };
+  const few = { ...model, answer: { ...model.answer, animals: 1, densityPerHa: 1.2, belief } };
+  // by hand: the darkest part is at 3 per ha, the tick at 1.2
+  expect(fewAnimalsExplained([model, few])).toContain('more often above');
+  expect(fewAnimalsExplained([{ ...few, answer: { ...few.answer, densityPerHa: 3 } }])).toBe('');
+  expect(fewAnimalsExplained([{ ...few, answer: { ...few.answer, animals: 50 } }])).toBe('');
+  expect(fewAnimalsExplained([model])).toBe('');
+});
+
+test('a figure is the same whatever was drawn before it, and brings no style of its own', () => {
+  const first = fadingBands(rows, frame);
+  fadingBands(rows.slice(1), { ...frame, name: 'between' });
+  expect(fadingBands(rows, frame)).toBe(first);
+  expect(first).not.toMatch(/<style|class="plot|clip-path|\d\.\d{4}/);
 });
 
 test('equal values give equal bytes', () => {

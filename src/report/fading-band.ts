@@ -4,14 +4,23 @@
  * said, the reason stands in the row instead.
  */
 
+import * as Plot from '@observablehq/plot';
 import type { DensityAnswer } from '../estimates/answers.ts';
-import { type Language, sentence } from './catalogue/sentence.ts';
+import {
+  type BandLayout,
+  type NumberedRow,
+  phoneLayout,
+  reasonMark,
+  sheetLayout,
+  wordMarks,
+} from './band-words.ts';
+import type { Language } from './catalogue/sentence.ts';
 import { colours } from './colours.ts';
-import { type DensityAxis, densityAxis } from './density-axis.ts';
-import { answerInBrief } from './density-words.ts';
-import { inkStops } from './ink-stops.ts';
+import { type DensityAxis, densityAxis, densityScale } from './density-axis.ts';
+import { darkestPerHa, inkStops } from './ink-stops.ts';
 import { formatShort } from './numbers.ts';
-import { drawing, element, line, wrapWords, write } from './svg.ts';
+import { type PlotDocument, plotFigure } from './plot-figure.ts';
+import { element } from './svg.ts';
 
 export interface BandRow {
   readonly label: string;
@@ -27,30 +36,40 @@ export interface BandFrame {
   readonly language: Language;
   /** What the figure shows, for those who cannot see it. */
   readonly inWords: string;
+  readonly document: PlotDocument;
 }
 
-interface Layout {
-  readonly narrow: boolean;
-  readonly left: number;
-  readonly right: number;
-  readonly rowHeight: number;
-  readonly bandTop: number;
-}
-
-const bandHeight = 18;
-const axisHeight = 46;
+const axisHeight = 42;
 
 /** One band per row on one axis of animals per hectare. */
 export function fadingBands(rows: readonly BandRow[], frame: BandFrame): string {
   const axis = axisOf(rows.map((row) => row.answer));
-  const layout = layoutOf(frame.width);
-  const bottom = rows.length * layout.rowHeight + 4;
-  const children = [
-    ...gridLines(axis, layout, rows.length),
-    ...axisLines(axis, layout, bottom),
-    ...rows.flatMap((row, index) => drawRow(row, index, { axis, layout, frame })),
-  ];
-  return drawing({ width: frame.width, height: bottom + axisHeight }, frame.inWords, children);
+  const layout = frame.width < 500 ? phoneLayout : sheetLayout;
+  const numbered = rows.map((row, index) => ({ ...row, index }));
+  const options: Plot.PlotOptions = {
+    width: frame.width,
+    height: rows.length * layout.rowHeight + axisHeight,
+    marginTop: 0,
+    marginBottom: axisHeight,
+    marginLeft: layout.marginLeft,
+    marginRight: layout.marginRight,
+    x: { ...densityScale(axis), axis: null },
+    y: { type: 'band', domain: numbered.map((row) => row.index), padding: 0, axis: null },
+    marks: [
+      ...axisMarks(axis),
+      ...bandMarks(
+        numbered.filter((row) => row.answer.densityPerHa !== null),
+        { axis, layout, frame },
+      ),
+      ...wordMarks(numbered, layout),
+      reasonMark(
+        numbered.filter((row) => row.answer.densityPerHa === null),
+        { layout, frame },
+      ),
+    ],
+  };
+  const definitions = numbered.map((row) => gradient(row, axis, frame.name)).join('');
+  return plotFigure(options, { ...frame, definitions });
 }
 
 /** The words under the first figure of bands. */
@@ -59,6 +78,17 @@ export const bandsExplained =
   'ends of the interval. Where none was recorded the band fades from zero: the full hair line is the bound if animals lie in ' +
   'clumps, the dotted one the bound if they are scattered. The axis runs evenly at its left end, so that zero has a place, and ' +
   'further right each equal step multiplies.';
+
+const tickLeftOfDarkest =
+  'Where only a few animals were seen, the tick stands left of the darkest part: the truth is then more often above what was seen than below.';
+
+/** Said only where it can be seen: an estimate from fewer than five animals, left of what the counts speak for most. */
+export function fewAnimalsExplained(rows: readonly BandRow[]): string {
+  const seen = rows.some(({ answer: { animals, belief, densityPerHa } }) => {
+    return animals > 0 && animals < 5 && belief !== null && darkestPerHa(belief) > 1.1 * (densityPerHa ?? 0);
+  });
+  return seen ? tickLeftOfDarkest : '';
+}
 
 function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
   let highestPerHa = 0;
@@ -73,128 +103,66 @@ function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
   return densityAxis({ highestPerHa: Math.max(highestPerHa * 1.15, animalPerHa * 10), animalPerHa });
 }
 
-function layoutOf(width: number): Layout {
-  return width < 500
-    ? { narrow: true, left: 8, right: width - 12, rowHeight: 78, bandTop: 47 }
-    : { narrow: false, left: 176, right: width - 172, rowHeight: 44, bandTop: 11 };
-}
-
-/** Behind the bands; on a phone not behind the words above them. */
-function gridLines(axis: DensityAxis, layout: Layout, rows: number): string[] {
-  const thin = { stroke: colours.rule, 'stroke-width': 0.6 };
-  return Array.from({ length: rows }, (_, row) => row * layout.rowHeight).flatMap((top) =>
-    axis.ticksPerHa.map((tick) => {
-      const x = across(axis, layout, tick);
-      return line(x, layout.narrow ? top + layout.bandTop - 5 : top + 2, x, top + layout.rowHeight + 4, thin);
+function axisMarks(axis: DensityAxis): Plot.Markish[] {
+  const label = `animals per hectare: even up to ${formatShort(axis.evenBelowPerHa)}, then multiplying`;
+  return [
+    Plot.axisX(axis.ticksPerHa, {
+      tickFormat: formatShort,
+      tickSize: 0,
+      label,
+      labelAnchor: 'center',
+      labelOffset: axisHeight - 8,
+      labelArrow: 'none',
+      fontSize: 12,
     }),
-  );
-}
-
-function axisLines(axis: DensityAxis, layout: Layout, bottom: number): string[] {
-  const children: string[] = [];
-  let lastLabelEnd = Number.NEGATIVE_INFINITY;
-  for (const tick of axis.ticksPerHa) {
-    const x = across(axis, layout, tick);
-    const label = formatShort(tick);
-    const half = label.length * 3.3;
-    if (x - half < lastLabelEnd + 4) continue;
-    children.push(write(x, bottom + 15, label, { 'text-anchor': 'middle', 'font-size': 12 }));
-    lastLabelEnd = x + half;
-  }
-  children.push(line(layout.left, bottom, layout.right, bottom));
-  children.push(
-    write((layout.left + layout.right) / 2, bottom + 33, axisTitle(axis), {
-      'text-anchor': 'middle',
-      'font-size': 12,
-    }),
-  );
-  return children;
-}
-
-function axisTitle(axis: DensityAxis): string {
-  return `animals per hectare: even up to ${formatShort(axis.evenBelowPerHa)}, then multiplying`;
+    Plot.frame({ anchor: 'bottom', stroke: colours.ink }),
+  ];
 }
 
 interface Drawn {
   readonly axis: DensityAxis;
-  readonly layout: Layout;
+  readonly layout: BandLayout;
   readonly frame: BandFrame;
 }
 
-function drawRow(row: BandRow, index: number, drawn: Drawn): string[] {
-  const { layout, frame } = drawn;
-  const top = index * layout.rowHeight;
-  const children = rowWords(row, top, drawn);
-  if (row.answer.densityPerHa === null) return [...children, ...reasonInPlace(row.answer, top, drawn)];
-  return [...children, ...band(row.answer, top + layout.bandTop, `${frame.name}-${index + 1}`, drawn)];
-}
-
-function rowWords(row: BandRow, top: number, { layout, frame }: Drawn): string[] {
-  const [first, second] = answerInBrief(row.answer);
-  const end = { 'text-anchor': 'end' };
-  const quiet = { 'font-size': 12, fill: colours.softInk };
-  const strong = { 'font-weight': 600 };
-  if (layout.narrow) {
-    return [
-      write(0, top + 18, row.label, strong),
-      write(0, top + 34, row.note, quiet),
-      write(frame.width, top + 18, first, { ...strong, ...end }),
-      write(frame.width, top + 34, second, { ...quiet, ...end }),
-    ];
-  }
+/** Grid, ink, hair lines and the tick of the estimate. */
+function bandMarks(rows: readonly NumberedRow[], { axis, layout, frame }: Drawn): Plot.Markish[] {
+  const inked = rows.filter((row) => row.answer.belief !== null);
+  const grid = rows.flatMap(({ index }) => axis.ticksPerHa.map((perHa) => ({ index, perHa })));
+  const ends = rows.flatMap(({ index, answer }) => hairLines(answer).map((end) => ({ index, ...end })));
+  const estimates = rows.map(({ index, answer }) => ({ index, perHa: answer.densityPerHa }));
+  const reaching = (by: number) => ({
+    x: 'perHa',
+    y: 'index',
+    insetTop: layout.bandTop - by,
+    insetBottom: layout.rowHeight - layout.bandTop - layout.bandHeight - by,
+  });
+  const hair = { ...reaching(2), stroke: colours.ink, strokeWidth: 0.8 };
   return [
-    write(0, top + 19, row.label, strong),
-    write(0, top + 34, row.note, quiet),
-    write(layout.right + 14, top + 19, first, strong),
-    write(layout.right + 14, top + 34, second, quiet),
-  ];
-}
-
-function reasonInPlace(answer: DensityAnswer, top: number, { layout, frame }: Drawn): string[] {
-  const words = answer.reason === null ? 'No answer' : sentence(frame.language, answer.reason);
-  const letters = Math.floor((layout.right - layout.left - 8) / 5.6);
-  const lines = wrapWords(words, letters);
-  const room = layout.narrow ? 2 : 3;
-  const shown =
-    lines.length <= room
-      ? lines
-      : [...wrapWords(words, letters - 6).slice(0, room - 1), '… in full in the table below'];
-  const start = top + (layout.narrow ? 55 : 24 - (shown.length - 1) * 6.5);
-  const size = {
-    x: layout.left + 1,
-    width: layout.right - layout.left,
-    y: start - 12,
-    height: shown.length * 13 + 4,
-  };
-  return [
-    element('rect', { ...size, fill: colours.paper, class: 'paper' }),
-    ...shown.map((text, i) =>
-      write(layout.left + 4, start + i * 13, text, { 'font-size': 11.5, fill: colours.question }),
+    Plot.tickX(grid, { ...reaching(layout.narrow ? 4 : 10), stroke: colours.rule, strokeWidth: 0.6 }),
+    Plot.barX(inked, {
+      ...reaching(0),
+      x: null,
+      x1: 0,
+      x2: axis.highestPerHa,
+      fill: ({ index }: NumberedRow) => `url(#${frame.name}-${index + 1})`,
+    }),
+    Plot.tickX(
+      ends.filter((end) => !end.scattered),
+      hair,
     ),
+    Plot.tickX(
+      ends.filter((end) => end.scattered),
+      { ...hair, strokeDasharray: '2 2' },
+    ),
+    Plot.tickX(estimates, {
+      ...reaching(5),
+      stroke: colours.paper,
+      strokeWidth: 5,
+      className: 'paper-line',
+    }),
+    Plot.tickX(estimates, { ...reaching(5), stroke: colours.ink, strokeWidth: 2.4 }),
   ];
-}
-
-function band(answer: DensityAnswer, y: number, name: string, { axis, layout }: Drawn): string[] {
-  const children: string[] = [];
-  if (answer.belief !== null) {
-    const stops = inkStops(answer.belief, axis).map(({ at, ink }) =>
-      element('stop', { offset: at.toFixed(3), 'stop-color': colours.ink, 'stop-opacity': ink.toFixed(3) }),
-    );
-    children.push(element('defs', {}, [element('linearGradient', { id: name }, stops)]));
-    const size = { x: layout.left, y, width: layout.right - layout.left, height: bandHeight };
-    children.push(element('rect', { ...size, fill: `url(#${name})` }));
-  }
-  for (const end of hairLines(answer)) {
-    const x = across(axis, layout, end.perHa);
-    const dashes = end.scattered ? '2 2' : null;
-    children.push(line(x, y - 2, x, y + bandHeight + 2, { 'stroke-width': 0.8, 'stroke-dasharray': dashes }));
-  }
-  const x = across(axis, layout, answer.densityPerHa ?? 0);
-  children.push(
-    line(x, y - 5, x, y + bandHeight + 5, { stroke: colours.paper, 'stroke-width': 5, class: 'paper-line' }),
-  );
-  children.push(line(x, y - 5, x, y + bandHeight + 5, { 'stroke-width': 2.4 }));
-  return children;
 }
 
 function hairLines(answer: DensityAnswer): { readonly perHa: number; readonly scattered: boolean }[] {
@@ -205,6 +173,13 @@ function hairLines(answer: DensityAnswer): { readonly perHa: number; readonly sc
   return scattered === null ? lines : [...lines, { perHa: scattered, scattered: true }];
 }
 
-function across(axis: DensityAxis, layout: Layout, densityPerHa: number): number {
-  return layout.left + axis.at(densityPerHa) * (layout.right - layout.left);
+function gradient({ answer, index }: NumberedRow, axis: DensityAxis, name: string): string {
+  if (answer.belief === null) return '';
+  const inks = inkStops(answer.belief, axis);
+  const blank = (i: number) => (inks[i]?.ink ?? 0) < 0.0005;
+  const needed = inks.filter((_, i) => !(blank(i - 1) && blank(i) && blank(i + 1)));
+  const stops = needed.map(({ at, ink }) =>
+    element('stop', { offset: at.toFixed(3), 'stop-color': colours.ink, 'stop-opacity': ink.toFixed(3) }),
+  );
+  return `${element('linearGradient', { id: `${name}-${index + 1}` }, stops)}\n`;
 }

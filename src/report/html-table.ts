@@ -16,6 +16,8 @@ export interface TableWords<Row> {
   readonly acrossFrom?: number;
   /** Few and short columns: the table is as wide as they are. */
   readonly slim?: boolean;
+  /** Rows that follow each other with the same words here stand together under them. */
+  readonly group?: (row: Row) => string;
   /** Rows set apart, as a total. */
   readonly strong?: (row: Row) => boolean;
 }
@@ -29,19 +31,32 @@ export function htmlTable<Row>(
   const heads = columns.map(
     (column) => `<th scope="col"${numberClass(column)}>${escapeText(column.head)}</th>`,
   );
-  const body = rows.map(
-    (row) => `<tr${words.strong?.(row) ? ' class="total"' : ''}>${cells(columns, row, words)}</tr>`,
-  );
+  const body = rows.map((row, i) => {
+    const own = `<tr${words.strong?.(row) ? ' class="total"' : ''}>${cells(columns, row, words)}</tr>`;
+    return `${groupHead(rows, i, { columns: columns.length, group: words.group })}${own}`;
+  });
   const caption = escapeText(words.caption);
   return (
     `<div class="${classes(rows.length, words.slim)}" role="region" tabindex="0" aria-label="${caption}"><table><caption>${caption}</caption>` +
-    `<thead><tr>${heads.join('')}</tr></thead>\n<tbody>${body.join('\n')}</tbody></table></div>`
+    `<thead><tr>${heads.join('')}</tr></thead>\n<tbody${words.group === undefined ? '' : ' class="group"'}>${body.join('\n')}</tbody></table></div>`
   );
+}
+
+/** Opens a body of its own, so that a group is kept on one sheet. */
+function groupHead<Row>(
+  rows: readonly Row[],
+  i: number,
+  { columns, group }: { readonly columns: number; readonly group: ((row: Row) => string) | undefined },
+): string {
+  const words = group?.(rows[i]!);
+  if (words === undefined || (i > 0 && group?.(rows[i - 1]!) === words)) return '';
+  const opens = i === 0 ? '' : '</tbody>\n<tbody class="group">';
+  return `${opens}<tr class="group"><th scope="rowgroup" colspan="${columns}">${escapeText(words)}</th></tr>`;
 }
 
 /** A short table is kept on one sheet. */
 function classes(rows: number, slim = false): string {
-  return `scroll${rows <= 7 ? ' whole' : ''}${slim ? ' slim' : ''}`;
+  return `scroll${rows <= 14 ? ' whole' : ''}${slim ? ' slim' : ''}`;
 }
 
 function cells<Row>(columns: readonly TableColumn<Row>[], row: Row, words: TableWords<Row>): string {

@@ -30,4 +30,4 @@ export function bothWidths(draw: (width: number, kind: 'wide' | 'narrow') => str
 }
 
 const sheetWidth = 680;
-const phoneWidth = 328;
+export const phoneWidth = 328;

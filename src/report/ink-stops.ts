@@ -8,12 +8,20 @@ const darkest = 0.82;
 const stopCount = 48;
 
 /** Ink between 0 and 1 at even steps across the axis; none outside the densities that were considered. */
-export function inkStops(belief: Belief, axis: DensityAxis): { readonly at: number; readonly ink: number }[] {
+export function inkStops(
+  belief: Belief,
+  axis: Pick<DensityAxis, 'at'>,
+): { readonly at: number; readonly ink: number }[] {
   const places = belief.densityPerHa.map(axis.at);
   return Array.from({ length: stopCount + 1 }, (_, i) => {
     const at = i / stopCount;
     return { at, ink: darkest * weightAt(at, places, belief.weight) };
   });
+}
+
+/** The density the counts speak for most. */
+export function darkestPerHa({ densityPerHa, weight }: Belief): number {
+  return densityPerHa[weight.indexOf(Math.max(...weight))] ?? 0;
 }
 
 function weightAt(at: number, places: readonly number[], weights: readonly number[]): number {

@@ -1,64 +1,65 @@
 /** What every map carries: its edge, degrees and minutes, a scale bar in round kilometres, north. */
 
+import * as Plot from '@observablehq/plot';
 import { colours } from './colours.ts';
 import { degreesInWords, type MapSheet } from './map-projection.ts';
 import { formatShort } from './numbers.ts';
-import { element, line, write } from './svg.ts';
 
-export function mapFurniture(sheet: MapSheet, width: number): string[] {
-  const middle = sheet.place({
-    latitudeDeg: sheet.parallelsDeg[0] ?? 0,
-    longitudeDeg: sheet.meridiansDeg[0] ?? 0,
-  });
-  const thin = { stroke: colours.rule, 'stroke-width': 0.6 };
-  const quiet = { 'font-size': 11, fill: colours.softInk };
-  const parallels = sheet.parallelsDeg.flatMap((latitudeDeg) => {
-    const { y } = sheet.place({ latitudeDeg, longitudeDeg: sheet.meridiansDeg[0] ?? 0 });
-    const words = write(4, y - 3, degreesInWords(latitudeDeg, 'latitude'), quiet);
-    return y < 16 || y > sheet.height - 2 ? [] : [line(0, y, width, y, thin), words];
-  });
-  const meridians = sheet.meridiansDeg.flatMap((longitudeDeg) => {
-    const { x } = sheet.place({ latitudeDeg: sheet.parallelsDeg[0] ?? middle.y, longitudeDeg });
-    const label = write(x, sheet.height + 13, degreesInWords(longitudeDeg, 'longitude'), {
-      ...quiet,
-      'text-anchor': 'middle',
-    });
-    return x < 34 || x > width - 34 ? [] : [line(x, 0, x, sheet.height, thin), label];
-  });
-  const edge = element('rect', {
-    x: 0.5,
-    y: 0.5,
-    width: width - 1,
-    height: sheet.height - 1,
-    fill: 'none',
-    stroke: colours.ink,
-  });
-  return [...parallels, ...meridians, edge, ...scaleBar(sheet, width), ...northArrow(width)];
+export function mapFurniture(sheet: MapSheet): Plot.Markish[] {
+  return [...degrees(sheet), Plot.frame({ stroke: colours.ink }), ...scaleBar(sheet), ...north()];
 }
 
-/** A bar of 1, 2 or 5 times a power of ten kilometres, about a quarter of the sheet. */
-function scaleBar(sheet: MapSheet, width: number): string[] {
-  const km = roundKm(110 / sheet.unitsPerKm);
-  const length = km * sheet.unitsPerKm;
-  const y = sheet.height - 14;
-  const end = width - 16;
-  const start = end - length;
-  const heavy = { 'stroke-width': 2 };
+/** Lines at even minutes; not so near an edge that their words would be cut. */
+function degrees({ place, unitsPerKm, ...sheet }: MapSheet): Plot.Markish[] {
+  const middle = { latitudeDeg: sheet.parallelsDeg[0] ?? 0, longitudeDeg: sheet.meridiansDeg[0] ?? 0 };
+  const parallels = sheet.parallelsDeg
+    .map((latitudeDeg) => ({ latitudeDeg, northKm: place({ ...middle, latitudeDeg }).northKm }))
+    .filter(({ northKm }) => Math.abs(northKm) < sheet.halfNorthKm - 34 / unitsPerKm);
+  const meridians = sheet.meridiansDeg
+    .map((longitudeDeg) => ({ longitudeDeg, eastKm: place({ ...middle, longitudeDeg }).eastKm }))
+    .filter(({ eastKm }) => Math.abs(eastKm) < sheet.halfEastKm - 34 / unitsPerKm);
+  const thin = { stroke: colours.rule, strokeWidth: 0.6 };
+  const quiet = { fontSize: 11, fill: colours.softInk };
   return [
-    element('rect', {
-      x: start - 8,
-      y: y - 22,
-      width: length + 16,
-      height: 30,
-      fill: colours.paper,
-      class: 'paper',
+    Plot.ruleY(parallels, { ...thin, y: 'northKm' }),
+    Plot.ruleX(meridians, { ...thin, x: 'eastKm' }),
+    Plot.text(parallels, {
+      ...quiet,
+      y: 'northKm',
+      text: (each) => degreesInWords(each.latitudeDeg, 'latitude'),
+      frameAnchor: 'left',
+      textAnchor: 'middle',
+      rotate: -90,
+      dx: -8,
     }),
-    line(start, y, end, y, heavy),
-    line(start, y - 4, start, y + 4, heavy),
-    line(end, y - 4, end, y + 4, heavy),
-    write((start + end) / 2, y - 7, km < 1 ? `${formatShort(km * 1000)} m` : `${formatShort(km)} km`, {
-      'text-anchor': 'middle',
-      'font-size': 12,
+    Plot.text(meridians, {
+      ...quiet,
+      x: 'eastKm',
+      text: (each) => degreesInWords(each.longitudeDeg, 'longitude'),
+      frameAnchor: 'bottom',
+      lineAnchor: 'top',
+      dy: 4,
+    }),
+  ];
+}
+
+/** A bar of 1, 2 or 5 times a power of ten kilometres, about a sixth of the sheet, below the map and on its scale. */
+function scaleBar({ halfEastKm, halfNorthKm, unitsPerKm }: MapSheet): Plot.Markish[] {
+  const km = roundKm(110 / unitsPerKm);
+  const x2 = halfEastKm - 1 / unitsPerKm;
+  const x1 = x2 - km;
+  const y = -halfNorthKm - 30 / unitsPerKm;
+  const endKm = 4 / unitsPerKm;
+  return [
+    Plot.ruleY([y], { x1, x2, strokeWidth: 2 }),
+    Plot.ruleX([x1, x2], { y1: y - endKm, y2: y + endKm, strokeWidth: 2 }),
+    Plot.text([km < 1 ? `${formatShort(km * 1000)} m` : `${formatShort(km)} km`], {
+      x: [x1],
+      y: [y],
+      text: (words: string) => words,
+      textAnchor: 'end',
+      dx: -8,
+      fontSize: 12,
     }),
   ];
 }
@@ -69,10 +70,17 @@ function roundKm(km: number): number {
   return power;
 }
 
-function northArrow(width: number): string[] {
-  const x = width - 20;
+function north(): Plot.Markish[] {
+  const corner = { frameAnchor: 'top-right', dx: -20 } as const;
   return [
-    element('path', { d: `M${x},10l6,20l-6,-5l-6,5Z`, fill: colours.ink }),
-    write(x, 44, 'N', { 'text-anchor': 'middle', 'font-weight': 600 }),
+    Plot.vector([0], { ...corner, dy: 20, length: 20, anchor: 'middle', strokeWidth: 1.5 }),
+    Plot.text(['N'], {
+      ...corner,
+      textAnchor: 'middle',
+      dy: 40,
+      text: (word: string) => word,
+      fontSize: 13,
+      fontWeight: 600,
+    }),
   ];
 }

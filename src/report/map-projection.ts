@@ -11,7 +11,11 @@ export interface Point {
 export interface MapSheet {
   readonly height: number;
   readonly unitsPerKm: number;
-  readonly place: (point: Point) => { readonly x: number; readonly y: number };
+  /** From the middle of the sheet to its edges. */
+  readonly halfEastKm: number;
+  readonly halfNorthKm: number;
+  /** Kilometres east and north of the middle of the sheet. */
+  readonly place: (point: Point) => { readonly eastKm: number; readonly northKm: number };
   /** Latitudes and longitudes at even minutes that cross the sheet. */
   readonly parallelsDeg: readonly number[];
   readonly meridiansDeg: readonly number[];
@@ -41,11 +45,11 @@ export function mapSheet(points: readonly Point[], size: { width: number; maximu
   return {
     height,
     unitsPerKm: unitsPerDegree / kmPerDegree,
-    place: (point) => ({
-      x:
-        size.width / 2 +
-        (degreesEast(point.longitudeDeg, middleLongitudeDeg) - middleEastDeg) * squeeze * unitsPerDegree,
-      y: height / 2 - (point.latitudeDeg - middleLatitudeDeg) * unitsPerDegree,
+    halfEastKm: halfEastDeg * squeeze * kmPerDegree,
+    halfNorthKm: halfNorthDeg * kmPerDegree,
+    place: ({ latitudeDeg, longitudeDeg }) => ({
+      eastKm: (degreesEast(longitudeDeg, middleLongitudeDeg) - middleEastDeg) * squeeze * kmPerDegree,
+      northKm: (latitudeDeg - middleLatitudeDeg) * kmPerDegree,
     }),
     parallelsDeg: evenDegrees(middleLatitudeDeg - halfNorthDeg, middleLatitudeDeg + halfNorthDeg),
     meridiansDeg: evenDegrees(middle - halfEastDeg, middle + halfEastDeg).map(wrapLongitude),

@@ -5,8 +5,13 @@ import { formatCount } from './numbers.ts';
 import { renderReport } from './page.ts';
 import { fixtureReport } from './report-fixture.ts';
 import type { ReportInput } from './report-input.ts';
+import { speciesNames } from './species-names.ts';
 
-const tools = { language: 'en' as const, fonts: [] };
+const tools = {
+  language: 'en' as const,
+  fonts: [],
+  document: parseHTML('<!doctype html><html></html>').document,
+};
 const page = renderReport(fixtureReport(), tools);
 const textOf = (html: string) => parseHTML(html).document.querySelector('body')!.textContent ?? '';
 
@@ -22,10 +27,13 @@ test('every answer stands on the page with its stations', () => {
   const rows = [...parseHTML(page).document.querySelectorAll('#density tr')].map(
     (row) => row.textContent ?? '',
   );
-  const survey = fixtureReport().surveys[1]!;
+  const { species, surveys } = fixtureReport();
+  const survey = surveys[1]!;
+  const nameOf = speciesNames(species);
+  const labels = new Map(species.map(({ name }) => [name, nameOf(name).label]));
   for (const answer of [...survey.densityBySurvey, ...survey.densityByStratum]) {
     const n = `${answer.stationsWithSpecies} of ${answer.stations}`;
-    const label = answer.scope.by === 'survey' ? 'Whole surveyed area' : answer.scope.name;
+    const label = answer.scope.by === 'survey' ? labels.get(answer.species)! : answer.scope.name;
     const found = rows.filter(
       (row) => row.startsWith(label) && row.includes(n) && row.includes(formatCount(answer.searchedAreaM2)),
     );
@@ -92,7 +100,7 @@ test('figures have words, tables have captions and heads know their direction', 
   for (const table of document.querySelectorAll('table')) {
     expect(table.querySelector('caption')?.textContent).toBeTruthy();
     for (const head of table.querySelectorAll('th'))
-      expect(['col', 'row']).toContain(head.getAttribute('scope'));
+      expect(['col', 'row', 'rowgroup']).toContain(head.getAttribute('scope'));
   }
   expect(document.querySelector('html')?.getAttribute('lang')).toBe('en');
 });

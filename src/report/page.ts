@@ -2,7 +2,7 @@
  * The report: one HTML file that opens with no network and needs no script.
  *
  * This room turns values into figures, tables and sentences. It calculates no estimate, opens no file and
- * asks no clock; fonts and dates come in as arguments.
+ * asks no clock; fonts, dates and the document that figures are drawn in come as arguments.
  */
 
 import { methodParagraphs } from './catalogue/method-words.ts';
@@ -10,6 +10,7 @@ import { type ReportWords, reportWords } from './catalogue/report-words.ts';
 import type { Language } from './catalogue/sentence.ts';
 import { escapeText } from './escape.ts';
 import { paragraph, section } from './html.ts';
+import type { PlotDocument } from './plot-figure.ts';
 import type { ReportInput, ReportSurvey } from './report-input.ts';
 import { answerSection } from './sections/answer.ts';
 import { askedSection } from './sections/asked.ts';
@@ -33,6 +34,8 @@ export interface EmbeddedFont {
 export interface ReportTools {
   readonly language: Language;
   readonly fonts: readonly EmbeddedFont[];
+  /** What figures are drawn in: the page's own in a browser, a stand-in on the command line. */
+  readonly document: PlotDocument;
 }
 
 /** The whole page for the last of the surveys. Requires at least one survey. */
@@ -44,11 +47,11 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
   const sections = [
     askedSection(input, survey, language),
     answerSection(input, survey, language),
-    whereSection(input, survey, language),
-    densitySection(input, survey, language),
-    surveysSection(input, language),
+    whereSection(input, survey, tools),
+    densitySection(input, survey, tools),
+    surveysSection(input, tools),
     stripsSection(survey, language),
-    sizesSection(input, survey, language),
+    sizesSection(input, survey, tools),
     effortSection(input, language),
     leftOutSection(input, survey, language),
     questionsSection(survey, language),

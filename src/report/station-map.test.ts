@@ -1,3 +1,4 @@
+import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
 import type { StationWithTransects } from '../survey/observation.ts';
 import { degreesInWords, mapSheet, middleOfLongitudes } from './map-projection.ts';
@@ -5,7 +6,9 @@ import { fixtureSurvey } from './report-fixture.ts';
 import { stationMap } from './station-map.ts';
 
 const stations = fixtureSurvey('2026', 77).stations;
+const { document } = parseHTML('<!doctype html><html></html>');
 const frame = {
+  document,
   width: 680,
   inWords: 'eighteen stations',
   strata: ['north flat', 'lagoon seagrass', 'outer terrace'],
@@ -75,7 +78,10 @@ test('one kilometre north is as long on the sheet as one kilometre east', () => 
   const north = sheet.place({ latitudeDeg: -59.99, longitudeDeg: 10 });
   const east = sheet.place({ latitudeDeg: -60, longitudeDeg: 10.02 });
   // by hand: at 60 degrees a degree of longitude is half a degree of latitude
-  expect(east.x - at.x).toBeCloseTo(at.y - north.y, 6);
+  expect(east.eastKm - at.eastKm).toBeCloseTo(north.northKm - at.northKm, 6);
+  // and Plot draws both on one scale: the sheet is as wide and high as its kilometres
+  expect(sheet.halfEastKm * 2 * sheet.unitsPerKm).toBeCloseTo(600, 6);
+  expect(sheet.halfNorthKm * 2 * sheet.unitsPerKm).toBeCloseTo(sheet.height, 6);
 });
 
 function pointOf({ record }: StationWithTransects) {

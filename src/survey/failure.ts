@@ -27,7 +27,7 @@ export const failureParameters = {
   'unknown-survey-name': ['name', 'nearest', 'known'],
   'unknown-species-name': ['name', 'nearest', 'known'],
   'unknown-stratum-name': ['name', 'nearest', 'known'],
-  'no-survey-yet': ['folder'],
+  'no-survey-yet': [],
   'path-not-found': ['path'],
   'not-a-demo-book': ['folder'],
   'cannot-write': ['path', 'detail'],

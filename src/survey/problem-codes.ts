@@ -6,6 +6,7 @@
 export const problemSeverities = {
   // reading files
   'nothing-to-read': 'stop',
+  'no-such-file': 'stop',
   'file-unreadable': 'stop',
   'unknown-table': 'stop',
   'missing-column': 'stop',

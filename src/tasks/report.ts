@@ -6,7 +6,6 @@ import { type DensitySettings, defaultDensitySettings } from '../estimates/densi
 import { estimateSizes } from '../estimates/sizes/estimate-sizes.ts';
 import type { PositionDetail } from '../report/position-detail.ts';
 import type { ReportInput, ReportSurvey } from '../report/report-input.ts';
-import { Failure } from '../survey/failure.ts';
 import type { SurveyInHand } from '../survey/observation.ts';
 import type { Store } from '../survey/store.ts';
 import { askedOf } from './check-survey.ts';
@@ -40,8 +39,7 @@ export const defaultReportRequest = {
 
 export async function reportInput(store: Store, request: ReportRequest): Promise<ReportInput> {
   const words = await readBookWords(store);
-  const last = request.survey === null ? words.surveys.at(-1) : surveysAsked(words, request.survey)[0];
-  if (last === undefined) throw new Failure('no-survey-yet', { folder: (await store.info()).name });
+  const last = surveysAsked(words, request.survey).at(-1)!;
   const bySurvey = new DensityEstimator({ ...request.settings, by: 'survey' });
   const byStratum = new DensityEstimator({ ...request.settings, by: 'stratum' });
   const surveys: ReportSurvey[] = [];

@@ -34,6 +34,7 @@ export async function readBookWords(store: Store): Promise<BookWords> {
 
 /** The surveys asked for, oldest first; all of them when none is named. Throws a Failure for an unknown name. */
 export function surveysAsked(words: BookWords, name: string | null): readonly Survey[] {
+  if (words.surveys.length === 0) throw new Failure('no-survey-yet', {});
   if (name === null) return words.surveys;
   const survey = words.surveys.find((one) => one.name === name);
   if (survey !== undefined) return [survey];

@@ -11,8 +11,11 @@ import a1 from '../vectors/a1_station_density.json' with { type: 'json' };
 import a3 from '../vectors/a3_pseudoreplication.json' with { type: 'json' };
 import b2 from '../vectors/b2_stratified.json' with { type: 'json' };
 import b3 from '../vectors/b3_domain.json' with { type: 'json' };
+import b5 from '../vectors/b5_prevalence.json' with { type: 'json' };
+import b6 from '../vectors/b6_mean_where_present.json' with { type: 'json' };
 import c2 from '../vectors/c2_bootstrap_srs.json' with { type: 'json' };
 import c5 from '../vectors/c5_zero_counts.json' with { type: 'json' };
+import d1 from '../vectors/d1_length_raised.json' with { type: 'json' };
 import { bookWith, type Cell, slateline, slatelineJson, writeFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
@@ -51,6 +54,56 @@ describe('the miniature survey, from files to JSON', () => {
       close(row.totalStandardError, b3.expected.se_total_zone[i]!);
       close(row.areaHa, b3.expected.est_domain_area_ha[i]!);
     });
+  });
+});
+
+describe('the miniature survey, the rest of its vectors', () => {
+  it('gives the prevalence of vector b5 and the mean where present of b6', async () => {
+    const book = await bookWith(miniatureTables());
+    const { rows } = await slatelineJson('density', '--book', book, '--species', 'sandfish');
+    close(rows[0].prevalence, b5.expected.stratified_p);
+    close(rows[0].prevalenceInterval[0], b5.expected.ci_logit[0]!);
+    close(rows[0].prevalenceInterval[1], b5.expected.ci_logit[1]!);
+    close(rows[0].meanWherePresentPerHa, b6.expected.mean_present);
+  });
+
+  it('gives the log-normal interval of vector c1 with t on the Satterthwaite degrees of freedom', async () => {
+    const book = await bookWith(miniatureTables());
+    const { rows } = await slatelineJson(
+      'density',
+      '--book',
+      book,
+      '--species',
+      'sandfish',
+      '--interval',
+      'lognormal',
+    );
+    // formula of c1; R's t quantile is taken from vector b2's own t interval
+    const t = (b2.expected.ci95_satterthwaite[1]! - b2.expected.mean) / b2.expected.se;
+    const factor = Math.exp(t * Math.sqrt(Math.log1p(b2.expected.cv ** 2)));
+    close(rows[0].intervalPerHa[0], b2.expected.mean / factor);
+    close(rows[0].intervalPerHa[1], b2.expected.mean * factor);
+  });
+
+  it('gives the raised mean, share at the limit and quantiles of vector d1 from a lengths table', async () => {
+    const { measured } = d1.data;
+    const lengths = [
+      ['survey', 'station', 'transect', 'species', 'length_mm'],
+      ...measured.station.map((station, i) => [
+        'S1',
+        station,
+        measured.transect[i]!,
+        'sandfish',
+        measured.length_mm[i]!,
+      ]),
+    ];
+    const book = await bookWith({ ...miniatureTables(), lengths });
+    const { rows } = await slatelineJson('sizes', '--book', book, '--species', 'sandfish', '--limit', '180');
+    const [row] = rows;
+    close(row.meanLengthMm, d1.expected.mean_length);
+    close(row.standardErrorMm, d1.expected.se_with_empty_stations_as_domain);
+    close(row.shareAtLeast.share, d1.expected.prop_ge_limit);
+    expect(Object.values(row.quantilesMm)).toEqual(d1.expected.quantile);
   });
 });
 

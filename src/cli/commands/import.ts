@@ -112,7 +112,7 @@ function printForPeople(
   stopped: boolean,
 ): void {
   for (const line of problemLines(result.problems)) io.stderr(`${line}\n`);
-  io.stdout(`${totalsTable(result.totals)}\n`);
+  if (result.totals.length > 0) io.stdout(`${totalsTable(result.totals)}\n`);
   if (stopped) io.stdout('Nothing was written: answer the stops above and import again.\n');
   else if (options.dryRun) io.stdout('Dry run: nothing was written.\n');
   else io.stdout(`Written to ${options.book}.\n`);

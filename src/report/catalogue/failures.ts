@@ -26,7 +26,7 @@ export const failures: Readonly<Record<FailureCode, string>> = {
     'there is no species “{name}” in this book[; did you mean {nearest}?][; the species are {known}]',
   'unknown-stratum-name':
     'there is no stratum “{name}” in this book[; did you mean {nearest}?][; the strata are {known}]',
-  'no-survey-yet': 'the book in {folder} holds no survey yet; bring one in with “slateline import”',
+  'no-survey-yet': 'this book holds no survey yet; bring one in with “slateline import”',
   'path-not-found': 'there is nothing at {path}; check the path',
   'not-a-demo-book':
     'the book in {folder} is not the invented demo, and the demo is never written over a real book; name another folder with --book',

@@ -4,6 +4,7 @@ import type { ProblemCode } from '../../survey/problem-codes.ts';
 
 export const problemsReading = {
   'nothing-to-read': 'there is nothing to read[ in {path}]; give the folder or the files with the tables',
+  'no-such-file': 'there is no such file or folder; check the path',
   'file-unreadable':
     'this file cannot be read[: {why}]; save it as CSV in UTF-8 or as XLSX, and read it again',
   'file-not-utf8':

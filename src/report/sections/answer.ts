@@ -17,7 +17,7 @@ export function answerSection(input: ReportInput, survey: ReportSurvey, language
   const entries = answers.map((answer) => {
     const held = answer.densityPerHa === null ? ' class="question"' : '';
     const text = escapeText(`${upperFirst(answerSentence(answer, input.settings.confidence, language))}.`);
-    return `<dt>${nameMarkup(nameOf(answer.species))}</dt><dd${held}>${text}</dd>`;
+    return `<div><dt>${nameMarkup(nameOf(answer.species))}</dt><dd${held}>${text}</dd></div>`;
   });
   return section('answer', reportWords(language).answer, [
     paragraph(workDone(survey)),

@@ -4,7 +4,7 @@ import { reportWords } from '../catalogue/report-words.ts';
 import type { Language } from '../catalogue/sentence.ts';
 import { paragraph, section } from '../html.ts';
 import type { ReportInput, ReportSurvey } from '../report-input.ts';
-import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
+import { sortBySpecies, speciesNames } from '../species-names.ts';
 
 export function askedSection(input: ReportInput, survey: ReportSurvey, language: Language): string {
   const words = reportWords(language);
@@ -13,7 +13,7 @@ export function askedSection(input: ReportInput, survey: ReportSurvey, language:
   const targets = sortBySpecies(
     survey.inHand.targets.map((target) => ({ species: target.name })),
     input,
-  ).map((target) => fullName(nameOf(target.species)));
+  ).map((target) => nameOf(target.species).label);
   const made = survey.targetsMade === 'listed' ? words.targetsListed : words.targetsAssumed;
   return section('asked', words.asked, [
     paragraph(purpose ?? words.noPurpose),

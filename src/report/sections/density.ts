@@ -1,83 +1,101 @@
 /** Densities: all species over the whole surveyed area, then each species stratum by stratum. */
 
-import type { DensityAnswer } from '../../estimates/answers.ts';
 import { reportWords } from '../catalogue/report-words.ts';
-import type { Language } from '../catalogue/sentence.ts';
-import { densityTable } from '../density-table.ts';
-import { type BandRow, bandsExplained, fadingBands } from '../fading-band.ts';
-import { bothWidths, figure, section } from '../html.ts';
+import { type DensityTableWords, densityTable } from '../density-table.ts';
+import { type BandRow, bandsExplained, fadingBands, fewAnimalsExplained } from '../fading-band.ts';
+import { bothWidths, figure, heading, paragraph, phoneWidth, section } from '../html.ts';
 import { formatShort } from '../numbers.ts';
+import type { Drawing } from '../plot-figure.ts';
 import type { ReportInput, ReportSurvey } from '../report-input.ts';
 import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
 import { nameMarkup } from './answer.ts';
 
-export function densitySection(input: ReportInput, survey: ReportSurvey, language: Language): string {
+export function densitySection(input: ReportInput, survey: ReportSurvey, drawing: Drawing): string {
   const nameOf = speciesNames(input.species);
   const answers = sortBySpecies(survey.densityBySurvey, input);
   const rows = answers.map((answer): BandRow => {
     const { label, scientific } = nameOf(answer.species);
     return { label, note: scientific, answer };
   });
-  const whole = bandFigure(
-    rows,
-    { name: 'whole', inWords: `Densities over the whole surveyed area, ${answers.length} species`, language },
-    bandsExplained,
+  const inWords = `Densities over the whole surveyed area, ${answers.length} species`;
+  const whole = figure(
+    bothWidths((width, kind) => fadingBands(rows, { ...drawing, width, name: `whole-${kind}`, inWords })),
+    [bandsExplained, fewAnimalsExplained(rows)].filter((words) => words !== '').join(' '),
   );
+  const words = {
+    speciesLabel: (answer) => nameOf(answer.species).label,
+    confidence: input.settings.confidence,
+    language: drawing.language,
+  } satisfies Partial<DensityTableWords>;
   const table = densityTable(answers, {
+    ...words,
     caption: `Whole surveyed area, ${survey.inHand.survey.name}`,
     head: 'Species',
-    label: (answer) => fullName(nameOf(answer.species)),
-    shortLabel: (answer) => nameOf(answer.species).label,
-    confidence: input.settings.confidence,
-    language,
+    label: words.speciesLabel,
+    bySpecies: false,
   });
-  const bySpecies = answers.map((answer, i) => speciesBlock(answer, i, { input, survey, language }));
-  return section('density', reportWords(language).density, [whole, table, ...bySpecies]);
+  return section('density', reportWords(drawing.language).density, [
+    whole,
+    table,
+    ...byStratum(input, survey, { drawing, words, saidAbove: fewAnimalsExplained(rows) !== '' }),
+  ]);
 }
 
-interface Context {
-  readonly input: ReportInput;
-  readonly survey: ReportSurvey;
-  readonly language: Language;
+interface Given {
+  readonly drawing: Drawing;
+  /** Whether the sentence on few animals stands under the first figure already. */
+  readonly saidAbove: boolean;
+  readonly words: Pick<DensityTableWords, 'speciesLabel' | 'confidence' | 'language'>;
 }
 
-function speciesBlock(whole: DensityAnswer, index: number, { input, survey, language }: Context): string {
-  const name = speciesNames(input.species)(whole.species);
+/** A small figure for each species, then one table of all of them. */
+function byStratum(input: ReportInput, survey: ReportSurvey, { drawing, words, saidAbove }: Given): string[] {
+  const nameOf = speciesNames(input.species);
   const order = survey.strata.map((stratum) => stratum.name);
-  const strata = survey.densityByStratum
-    .filter((answer) => answer.species === whole.species)
-    .toSorted((a, b) => order.indexOf(a.scope.name) - order.indexOf(b.scope.name));
-  if (strata.length === 0) return '';
-  const rows = strata.map(
-    (answer): BandRow => ({ label: answer.scope.name, note: areaNote(answer), answer }),
+  const answers = sortBySpecies(
+    survey.densityByStratum.toSorted((a, b) => order.indexOf(a.scope.name) - order.indexOf(b.scope.name)),
+    input,
   );
-  const inWords = `${fullName(name)}: densities in ${strata.length} strata`;
-  const table = densityTable([...strata, whole], {
-    caption: `${fullName(name)}, by stratum`,
-    head: 'Stratum',
-    label: scopeLabel,
-    shortLabel: scopeLabel,
-    confidence: input.settings.confidence,
-    language,
+  if (answers.length === 0) return [];
+  const groups = [...Map.groupBy(answers, (answer) => answer.species)].map(([species, own]) => {
+    const rows = own.map((answer): BandRow => {
+      const area = answer.areaHa === null ? 'area not known' : `${formatShort(answer.areaHa)} ha`;
+      return { label: answer.scope.name, note: area, answer };
+    });
+    const inWords = `${fullName(nameOf(species))}: densities in ${own.length} strata`;
+    return { species, inWords, rows };
   });
-  const drawn = bandFigure(rows, { name: `species-${index + 1}`, inWords, language });
-  return `<h3>${nameMarkup(name)}</h3>\n${drawn}\n${table}`;
+  const figures = groups.map(({ species, ...group }, i) =>
+    smallBands(nameMarkup(nameOf(species)), { ...group, name: `species-${i + 1}` }, drawing),
+  );
+  const table = densityTable(answers, {
+    ...words,
+    caption: `By stratum, ${survey.inHand.survey.name}`,
+    head: 'Stratum',
+    label: (answer) => answer.scope.name,
+    bySpecies: true,
+  });
+  return [
+    heading(3, 'Stratum by stratum'),
+    ...(saidAbove ? [] : fewAnimalsOnce(groups.flatMap((group) => group.rows))),
+    `<div class="pairs">${figures.join('\n')}</div>`,
+    table,
+  ];
 }
 
-function scopeLabel({ scope }: DensityAnswer): string {
-  return scope.by === 'survey' ? 'Whole surveyed area' : scope.name;
+interface SmallBands {
+  readonly name: string;
+  readonly inWords: string;
+  readonly rows: readonly BandRow[];
 }
 
-function areaNote(answer: DensityAnswer): string {
-  return answer.areaHa === null ? 'area not known' : `${formatShort(answer.areaHa)} ha`;
+/** Bands at the width of a phone, two beside each other on a sheet. */
+export function smallBands(title: string, { rows, ...frame }: SmallBands, drawing: Drawing): string {
+  return `<figure><h4>${title}</h4>${fadingBands(rows, { ...drawing, ...frame, width: phoneWidth })}</figure>`;
 }
 
-export function bandFigure(
-  rows: readonly BandRow[],
-  frame: { readonly name: string; readonly inWords: string; readonly language: Language },
-  caption = '',
-): string {
-  const draw = (width: number, kind: string) =>
-    fadingBands(rows, { ...frame, width, name: `${frame.name}-${kind}` });
-  return figure(bothWidths(draw), caption);
+/** The sentence on few animals, for several figures together. */
+export function fewAnimalsOnce(rows: readonly BandRow[]): string[] {
+  const words = fewAnimalsExplained(rows);
+  return words === '' ? [] : [paragraph(words, 'quiet')];
 }

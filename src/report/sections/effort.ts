@@ -9,9 +9,9 @@ import { formatCount, formatShort } from '../numbers.ts';
 import type { ReportInput } from '../report-input.ts';
 
 export function effortSection(input: ReportInput, language: Language): string {
-  const tables = input.surveys.toReversed().map((survey) => {
-    const rows = effortRows(survey.inHand, survey.strata);
-    return effortTable(rows, `${survey.inHand.survey.name}: stations and searched area by stratum`);
+  const rows = input.surveys.toReversed().flatMap((survey) => {
+    const own = effortRows(survey.inHand, survey.strata);
+    return own.map((row, i) => ({ ...row, survey: survey.inHand.survey.name, whole: i === own.length - 1 }));
   });
   const last = input.surveys.at(-1);
   const days = last === undefined ? [] : stationsPerDay(last.inHand.stations);
@@ -24,11 +24,12 @@ export function effortSection(input: ReportInput, language: Language): string {
     days,
     { caption: `${last?.inHand.survey.name ?? ''}: stations of each day`, slim: true },
   );
-  return section('effort', reportWords(language).effort, [...tables, byDay]);
+  return section('effort', reportWords(language).effort, [effortTable(rows), byDay]);
 }
 
-function effortTable(rows: readonly EffortRow[], caption: string): string {
-  const whole = rows.at(-1);
+type NamedRow = EffortRow & { readonly survey: string; readonly whole: boolean };
+
+function effortTable(rows: readonly NamedRow[]): string {
   const count = (head: string, of: (row: EffortRow) => number) => ({
     head,
     cell: (row: EffortRow) => formatCount(of(row)),
@@ -36,7 +37,7 @@ function effortTable(rows: readonly EffortRow[], caption: string): string {
   });
   return htmlTable(
     [
-      { head: 'Stratum', cell: (row) => (row === whole ? 'All strata' : row.name) },
+      { head: 'Stratum', cell: (row) => (row.whole ? 'All strata' : row.name) },
       {
         head: 'Area, ha',
         cell: (row) => (row.areaHa === null ? 'not known' : formatShort(row.areaHa)),
@@ -50,6 +51,10 @@ function effortTable(rows: readonly EffortRow[], caption: string): string {
       count('Searched, m²', (row) => row.searchedAreaM2),
     ],
     rows,
-    { caption, strong: (row) => row === whole },
+    {
+      caption: 'Stations and searched area by stratum',
+      strong: (row) => row.whole,
+      group: (row) => row.survey,
+    },
   );
 }

@@ -4,27 +4,29 @@ import type { SizesAnswer } from '../../estimates/answers.ts';
 import { reportWords } from '../catalogue/report-words.ts';
 import { type Language, sentence } from '../catalogue/sentence.ts';
 import { escapeText } from '../escape.ts';
-import { list, paragraph, section } from '../html.ts';
+import { list, paragraph, phoneWidth, section } from '../html.ts';
 import { htmlTable } from '../html-table.ts';
 import { lengthFrequencies, sizesInWords } from '../length-frequencies.ts';
 import { formatCount, formatInterval, formatShare, formatShort, formatSignificant } from '../numbers.ts';
+import type { Drawing } from '../plot-figure.ts';
 import type { ReportInput, ReportSurvey } from '../report-input.ts';
 import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
 import { nameMarkup } from './answer.ts';
 
-export function sizesSection(input: ReportInput, survey: ReportSurvey, language: Language): string {
+export function sizesSection(input: ReportInput, survey: ReportSurvey, drawing: Drawing): string {
+  const { language } = drawing;
   const words = reportWords(language);
   const answers = sortBySpecies(survey.sizes, input);
   const measured = answers.filter((answer) => answer.measured > 0);
   if (measured.length === 0) return section('sizes', words.sizes, [paragraph(words.noSizes)]);
   const drawn = measured
     .filter((answer) => answer.measured >= fewestDrawn)
-    .flatMap((answer) => lengthFigure(answer, { input, survey, language }));
+    .flatMap((answer) => lengthFigure(answer, { input, survey, drawing }));
   return section('sizes', words.sizes, [
     paragraph(words.sizesExplained),
     `<div class="pairs">${drawn.join('\n')}</div>`,
     sizesTable(measured, input),
-    `<div class="quiet">${list(notes(answers, input, language))}</div>`,
+    `<div class="quiet notes">${list(notes(answers, input, language))}</div>`,
   ]);
 }
 
@@ -34,17 +36,17 @@ const fewestDrawn = 5;
 interface Context {
   readonly input: ReportInput;
   readonly survey: ReportSurvey;
-  readonly language: Language;
+  readonly drawing: Drawing;
 }
 
-function lengthFigure(answer: SizesAnswer, { input, survey, language }: Context): string[] {
+function lengthFigure(answer: SizesAnswer, { input, survey, drawing }: Context): string[] {
   const name = speciesNames(input.species)(answer.species);
   const measure = measureOf(survey, answer.species);
-  const inWords = `Lengths of ${fullName(name)}: ${sizesInWords(answer, language)}`;
-  const drawing = lengthFrequencies(answer, { width: 328, inWords, measure });
-  if (drawing === null) return [];
+  const inWords = `Lengths of ${fullName(name)}: ${sizesInWords(answer, drawing.language)}`;
+  const drawn = lengthFrequencies(answer, { ...drawing, width: phoneWidth, inWords, measure });
+  if (drawn === null) return [];
   return [
-    `<figure><h3 style="margin-top:0">${nameMarkup(name)}</h3>${drawing}<figcaption>${escapeText(sizesInWords(answer, language))}</figcaption></figure>`,
+    `<figure><h4>${nameMarkup(name)}</h4>${drawn}<figcaption>${escapeText(sizesInWords(answer, drawing.language))}</figcaption></figure>`,
   ];
 }
 
@@ -69,7 +71,7 @@ function sizesTable(answers: readonly SizesAnswer[], input: ReportInput): string
     value === null || value === undefined ? 'unknown' : formatSignificant(value);
   return htmlTable(
     [
-      { head: 'Species', cell: (row) => fullName(nameOf(row.species)) },
+      { head: 'Species', cell: (row) => nameOf(row.species).label },
       { head: 'Animals', cell: (row) => formatCount(row.animals), number: true },
       { head: 'Measured', cell: (row) => formatCount(row.measured), number: true },
       { head: 'Mean, mm', cell: (row) => mm(row.meanLengthMm), number: true },
@@ -102,21 +104,25 @@ function shareCell({ shareAtLeast }: SizesAnswer): string {
 function notes(answers: readonly SizesAnswer[], input: ReportInput, language: Language): string[] {
   const nameOf = speciesNames(input.species);
   const byName = new Map(input.species.map((species) => [species.id, species.name]));
-  const limits = input.sizeLimits.map(
-    (limit) =>
-      `Limit for ${fullName(nameOf(byName.get(limit.speciesId) ?? 'a species that is not listed'))}: ${formatShort(limit.minimumMm)} mm, ${limit.source}.`,
-  );
+  const bySource = Map.groupBy(input.sizeLimits, (limit) => limit.source);
+  const limits = [...bySource].map(([source, own]) => {
+    const told = own.map(({ speciesId, minimumMm }) => {
+      const { label } = nameOf(byName.get(speciesId) ?? 'a species that is not listed');
+      return `${label} ${formatShort(minimumMm)} mm`;
+    });
+    return `Limits, ${source}: ${told.join(', ')}.`;
+  });
   const borrowed = answers
     .filter((answer) => answer.borrowedAnimals > 0 && answer.animals > 0)
     .map(
       (answer) =>
-        `${fullName(nameOf(answer.species))}: ${formatCount(answer.borrowedAnimals)} of ${formatCount(answer.animals)} animals were on belts where none was measured; they take the lengths of their station, or else of their stratum.`,
+        `${nameOf(answer.species).label}: ${formatCount(answer.borrowedAnimals)} of ${formatCount(answer.animals)} animals were on belts where none was measured; they take the lengths of their station, or else of their stratum.`,
     );
   const none = answers
     .filter((answer) => answer.measured === 0 || answer.reason !== null)
     .map(
       (answer) =>
-        `${fullName(nameOf(answer.species))}: ${answer.reason === null ? sizesInWords(answer, language) : sentence(language, answer.reason)}.`,
+        `${nameOf(answer.species).label}: ${answer.reason === null ? sizesInWords(answer, language) : sentence(language, answer.reason)}.`,
     );
   return [...limits, ...borrowed, ...none];
 }

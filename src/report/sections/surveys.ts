@@ -1,35 +1,36 @@
 /** The same species from survey to survey; nothing where there is only one. */
 
 import { reportWords } from '../catalogue/report-words.ts';
-import type { Language } from '../catalogue/sentence.ts';
 import type { BandRow } from '../fading-band.ts';
 import { paragraph, section } from '../html.ts';
 import { formatCount } from '../numbers.ts';
+import type { Drawing } from '../plot-figure.ts';
 import type { ReportInput } from '../report-input.ts';
 import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
 import { nameMarkup } from './answer.ts';
-import { bandFigure } from './density.ts';
+import { fewAnimalsOnce, smallBands } from './density.ts';
 
-export function surveysSection(input: ReportInput, language: Language): string {
+export function surveysSection(input: ReportInput, drawing: Drawing): string {
   if (input.surveys.length < 2) return '';
-  const words = reportWords(language);
+  const words = reportWords(drawing.language);
   const nameOf = speciesNames(input.species);
   const all = [
     ...new Set(input.surveys.flatMap((survey) => survey.densityBySurvey.map((answer) => answer.species))),
   ];
-  const blocks = sortBySpecies(
-    all.map((species) => ({ species })),
+  const groups = sortBySpecies(
+    all.map((species) => ({ species, rows: rowsOf(input, species) })),
     input,
-  ).flatMap(({ species }, i) => {
-    const rows = rowsOf(input, species);
-    if (rows.length < 2) return [];
+  ).filter(({ rows }) => rows.length > 1);
+  if (groups.length === 0) return '';
+  const figures = groups.map(({ species, rows }, i) => {
     const inWords = `${fullName(nameOf(species))}: densities in ${rows.length} surveys`;
-    const drawn = bandFigure(rows, { name: `surveys-${i + 1}`, inWords, language });
-    return [`<h3>${nameMarkup(nameOf(species))}</h3>\n${drawn}`];
+    return smallBands(nameMarkup(nameOf(species)), { name: `surveys-${i + 1}`, inWords, rows }, drawing);
   });
-  return blocks.length === 0
-    ? ''
-    : section('surveys', words.surveys, [paragraph(words.surveysCaution), ...blocks]);
+  return section('surveys', words.surveys, [
+    paragraph(words.surveysCaution),
+    ...fewAnimalsOnce(groups.flatMap((group) => group.rows)),
+    `<div class="pairs">${figures.join('\n')}</div>`,
+  ]);
 }
 
 function rowsOf(input: ReportInput, species: string): BandRow[] {
