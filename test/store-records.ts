@@ -72,6 +72,7 @@ export function smallSurvey(number = 1, first?: SmallSurvey): SmallSurvey {
   add('weight', { surveyId: survey.id, speciesId: species!.id, state: 'live' });
   add('target', { surveyId: survey.id, speciesId: species!.id });
   add('mapping', { name: `mapping ${number}`, content: '{"files": []}\n' });
+  add('answer', { problemKey: `station-unresolved ${number}`, value: number % 2 === 0 ? null : '41' });
   if (!first) add('sizeLimit', { speciesId: species!.id, minimumMm: 200, source: 'a village rule' });
   const of = <K extends RecordKind>(kind: K) =>
     changes.filter((change) => change.kind === kind).map((change) => change.after as RecordOf<K>);
@@ -147,6 +148,14 @@ const blanks: { readonly [K in RecordKind]: Partial<RecordOf<K>> } = {
   target: {},
   sizeLimit: {},
   mapping: {},
+  answer: {
+    code: 'station-unresolved',
+    value: null,
+    answer: 'none seen',
+    who: 'Recorder A',
+    why: 'sheet found',
+    answeredAt: '2026-10-01T08:00:00Z',
+  },
 };
 
 /**
@@ -187,6 +196,7 @@ const corrections: { readonly [K in RecordKind]: (n: number) => Partial<RecordOf
   target: () => ({}),
   sizeLimit: (n) => ({ minimumMm: n + 1 }),
   mapping: (n) => ({ content: `${n}` }),
+  answer: (n) => ({ value: `${n}` }),
 };
 
 /** Every kind is in the small survey, or the contract would look away from one. */

@@ -30,24 +30,21 @@ export interface TallyCollector {
 /** Values come in the order of the columns: survey, station, transect, swim, species first in both tables. */
 export function tallyCollector(problems: ProblemList): TallyCollector {
   const tallies: PlacedTally[] = [];
-  const byKey = new Map<string, PlacedTally>();
+  const talliesAt = swimFinder();
   const lengthOf = sharedLengths();
-  let last: PlacedTally | null = null;
 
   function tallyOf(values: readonly unknown[], at: RowPosition): PlacedTally {
     const [survey, station, transect, swim, species] = values as [string, string, string, number, string];
-    if (last !== null && isTallyOf(last.row, survey, station, transect, swim, species)) return last;
-    const key = `${survey}\u0000${station}\u0000${transect}\u0000${swim}\u0000${species}`;
-    let tally = byKey.get(key);
+    const ofSwim = talliesAt(survey, station, transect, swim);
+    let tally = ofSwim.get(species);
     if (tally === undefined) {
       tally = {
         row: { survey, station, transect, swim, species, count: null, lengths: [] },
         place: placeOf(at),
       };
-      byKey.set(key, tally);
+      ofSwim.set(species, tally);
       tallies.push(tally);
     }
-    last = tally;
     return tally;
   }
 
@@ -67,35 +64,34 @@ export function tallyCollector(problems: ProblemList): TallyCollector {
     },
     lengths: {
       add(values, at) {
-        const [lengthMm, n, measure, photo] = values.slice(5) as [
-          number,
-          number,
-          LengthMeasure | null,
-          string | null,
-        ];
-        tallyOf(values, at).row.lengths.push(lengthOf(lengthMm, n, measure, photo));
+        const length = lengthOf(
+          values[5] as number,
+          values[6] as number,
+          values[7] as LengthMeasure | null,
+          values[8] as string | null,
+        );
+        tallyOf(values, at).row.lengths.push(length);
         return true;
       },
     },
   };
 }
 
-/** Rows of one tally mostly stand together: comparing with the last one spares a look-up. */
-function isTallyOf(
-  tally: Tally,
-  survey: string,
-  station: string,
-  transect: string,
-  swim: number,
-  species: string,
-): boolean {
-  return (
-    tally.species === species &&
-    tally.transect === transect &&
-    tally.station === station &&
-    tally.swim === swim &&
-    tally.survey === survey
-  );
+type TalliesOfSwim = Map<string, PlacedTally>;
+
+/** The tallies of one swim of a transect by species. Rows of one swim mostly stand together, so the last one is remembered. */
+function swimFinder(): (survey: string, station: string, transect: string, swim: number) => TalliesOfSwim {
+  const bySwim = new Map<string, TalliesOfSwim>();
+  let last: readonly [string, string, string, number] = ['', '', '', 0];
+  let found: TalliesOfSwim = new Map();
+  return (survey, station, transect, swim) => {
+    if (last[2] === transect && last[1] === station && last[3] === swim && last[0] === survey) return found;
+    last = [survey, station, transect, swim];
+    const key = last.join('\u0000');
+    found = bySwim.get(key) ?? new Map();
+    bySwim.set(key, found);
+    return found;
+  };
 }
 
 /** Equal lengths without a photo share one value: a million animals have only a few hundred lengths. */

@@ -52,6 +52,28 @@ test('any table of texts survives writing and reading', () => {
   );
 });
 
+// A second algorithm: the library, which is asked as soon as a quote stands in the text.
+test('a text without quotes gives the cells that the library finds when every cell is quoted', () => {
+  const cell = fc.string({ unit: fc.constantFrom('a', '7', ' ', '.', ';', 'é', '\u2028') });
+  const table = fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1 });
+  fc.assert(
+    fc.property(table, fc.constantFrom('\n', '\r\n'), fc.boolean(), (rows, end, closed) => {
+      const textOf = (write: (cell: string) => string) =>
+        [['a', 'b', 'c'], ...rows].map((cells) => cells.map(write).join(',')).join(end) + (closed ? end : '');
+      expect(rowsOf(textOf((one) => one))).toEqual(rowsOf(textOf((one) => `"${one}"`)));
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('a long row leaves nothing behind in the short one after it', () => {
+  expect(rowsOf('a,b\n1,2,3,4\n5,6')).toEqual([
+    ['a', 'b'],
+    ['1', '2', '3', '4'],
+    ['5', '6'],
+  ]);
+});
+
 test('a guard makes formulas harmless and comes off again', () => {
   expect(withGuard('=1+1')).toBe("'=1+1");
   expect(withGuard('plain')).toBe('plain');

@@ -36,14 +36,23 @@ export interface CellReaderSettings {
  */
 export function cellReader(column: ColumnDefinition, settings: CellReaderSettings = {}): CellReader {
   const known = new Map<string, Reading>();
+  let lastWritten: string | null = null;
+  let last: Reading;
   return (written) => {
-    const before = known.get(written);
-    if (before !== undefined) return before;
+    // The same name down the column is the rule: comparing costs less than a look-up.
+    if (written === lastWritten) return last;
+    const reading = known.get(written) ?? read(written);
+    lastWritten = written;
+    last = reading;
+    return reading;
+  };
+
+  function read(written: string): Reading {
     const text = written.trim();
     const reading = readCell(column, settings.inWorkbook ? text : withoutGuard(text), settings);
     if (known.size < rememberedTexts) known.set(written, reading);
     return reading;
-  };
+  }
 }
 
 const rememberedTexts = 100_000;

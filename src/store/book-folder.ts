@@ -20,7 +20,7 @@ export interface NewBook {
 export interface OpenOptions {
   /** How long a write waits for another program that is writing; 5 s unless said. */
   readonly busyTimeoutMs?: number;
-  /** The file may not grow beyond so many pages of 4096 bytes; no limit unless said. */
+  /** The file may not grow beyond so many pages of 16 384 bytes; no limit unless said. */
   readonly maxPages?: number;
 }
 

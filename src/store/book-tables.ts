@@ -17,6 +17,7 @@ export interface BookTables {
   readonly targets: TargetRow;
   readonly size_limits: SizeLimitRow;
   readonly mappings: MappingRow;
+  readonly answers: AnswerRow;
   readonly acts: ActRow;
   readonly revisions: RevisionRow;
 }
@@ -166,6 +167,17 @@ export interface MappingRow {
   readonly id: string;
   readonly name: string;
   readonly content: string;
+}
+
+export interface AnswerRow {
+  readonly id: string;
+  readonly problem_key: string;
+  readonly code: string;
+  readonly value: Text;
+  readonly answer: string;
+  readonly who: string;
+  readonly why: string;
+  readonly answered_at: string;
 }
 
 interface ActRow {

@@ -1,7 +1,17 @@
 /** The frame of the work: strata, protocols, species, surveys, targets, limits and mappings as rows, and back. */
 
-import type { Mapping, Protocol, SizeLimit, Species, Stratum, Survey, Target } from '../survey/words.ts';
 import type {
+  Answer,
+  Mapping,
+  Protocol,
+  SizeLimit,
+  Species,
+  Stratum,
+  Survey,
+  Target,
+} from '../survey/words.ts';
+import type {
+  AnswerRow,
   MappingRow,
   ProtocolRow,
   SizeLimitRow,
@@ -139,4 +149,14 @@ export function mappingRow(mapping: Mapping): MappingRow {
 
 export function mappingOf(row: MappingRow): Mapping {
   return { id: row.id, name: row.name, content: row.content };
+}
+
+export function answerRow({ problemKey, answeredAt, ...answer }: Answer): AnswerRow {
+  const { id, code, value, answer: said, who, why } = answer;
+  return { id, problem_key: problemKey, code, value, answer: said, who, why, answered_at: answeredAt };
+}
+
+export function answerOf({ problem_key, answered_at, ...row }: AnswerRow): Answer {
+  const { id, code, value, answer, who, why } = row;
+  return { id, problemKey: problem_key, code, value, answer, who, why, answeredAt: answered_at };
 }

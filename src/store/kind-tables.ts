@@ -24,6 +24,7 @@ const tableOfKind = {
   target: 'targets',
   sizeLimit: 'size_limits',
   mapping: 'mappings',
+  answer: 'answers',
 } as const satisfies Record<RecordKind, keyof BookTables>;
 
 type RowOf<K extends RecordKind> = BookTables[(typeof tableOfKind)[K]];
@@ -53,6 +54,7 @@ export const kindTables: Readonly<Record<RecordKind, KindTable>> = {
   target: kindTable('target', ['survey_id', 'species_id'], frame.targetRow, frame.targetOf),
   sizeLimit: kindTable('sizeLimit', ['species_id', 'source'], frame.sizeLimitRow, frame.sizeLimitOf),
   mapping: kindTable('mapping', ['name'], frame.mappingRow, frame.mappingOf),
+  answer: kindTable('answer', ['problem_key'], frame.answerRow, frame.answerOf),
 };
 
 /** The one place where the kinds lose their types: the pair of functions belongs to the kind by construction. */

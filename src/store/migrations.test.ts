@@ -9,6 +9,7 @@ const released: Readonly<Record<number, string>> = {
   1: '82adacfbc3786f30df0a52a6d5e08cf5bf7d1119e56f09dd30b29cc5345e1113',
   2: 'ea368886761e2329514487bb3d9dd02c5229af661684e17bb0d5cb4a550efc0d',
   3: 'c6124dee89895da4929c323df5fe2a55e3230776a01aa70e243083af8efa7d3e',
+  4: 'ea9cf8d884ad9c8cfbe086d5c42fd0b41fbf649b05c90111dd5d6fad8e8ff9c2',
 };
 
 test('no released migration has been edited', () => {

@@ -17,10 +17,14 @@ export function emptyDigest(): RecordDigest {
 
 /** Puts a record into the digest, or takes it out again. */
 export function toggleRecord(digest: RecordDigest, kind: RecordKind, row: string): void {
-  const hex = hash('sha256', `${kind} ${row}`, 'hex');
-  for (let i = 0; i < digest.length; i++) {
-    digest[i]! ^= Number.parseInt(hex.slice(8 * i, 8 * i + 8), 16);
-  }
+  // One sign for each byte: the digits of a number would have to be read again.
+  const bytes = hash('sha256', `${kind} ${row}`, 'binary');
+  for (let i = 0; i < digest.length; i++) digest[i]! ^= wordAt(bytes, 4 * i);
+}
+
+function wordAt(bytes: string, i: number): number {
+  const high = (bytes.charCodeAt(i) << 24) | (bytes.charCodeAt(i + 1) << 16);
+  return high | (bytes.charCodeAt(i + 2) << 8) | bytes.charCodeAt(i + 3);
 }
 
 export function digestText(digest: RecordDigest): string {

@@ -152,3 +152,21 @@ function dieDuringApply(folder: string, deadline: number) {
   const script = fileURLToPath(new URL('../../test/die-during-apply.ts', import.meta.url));
   return spawnSync(process.execPath, [script, folder, String(deadline)], { stdio: 'inherit' });
 }
+
+// The revisions of a large act go to the database in batches: by hand, 64 at a time, so on both sides of one and two.
+test.each([63, 64, 65, 129])(
+  'an act of %i records leaves one revision for each, in order',
+  async (records) => {
+    const store = await openMemoryBook(newBook());
+    const strata = Array.from({ length: records }, (_, i) => record('stratum', { id: ids(), name: `S${i}` }));
+    const changes = strata.map((after) => ({ kind: 'stratum', recordId: after.id, after }) as const);
+    await store.apply(changes, sign('import'), ids);
+    const written: unknown[] = [];
+    for await (const { before, after } of store.revisions()) written.push({ before, after });
+    expect(written).toEqual(strata.map((after) => ({ before: null, after })));
+    const dump = await store.dump();
+    await store.rebuild();
+    expect(await store.dump()).toBe(dump);
+    await store.close();
+  },
+);

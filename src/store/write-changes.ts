@@ -36,6 +36,7 @@ export function writeChanges(
       };
       for (const change of changes) writeChange(act, change);
       writeWaiting(act);
+      act.revisions.finish();
       writeDigest(database, digestText(act.digest));
     },
     (error) => explainMissingReference(database, error),

@@ -197,6 +197,24 @@ export type SizeLimit = z.infer<typeof sizeLimitSchema>;
 export const mappingSchema = z.object({ id, name: text, content: text });
 export type Mapping = z.infer<typeof mappingSchema>;
 
+/**
+ * What a person said about a problem. It stays with the problem for as long as the value it was given for
+ * stands; a changed value opens the question again.
+ */
+export const answerSchema = z.object({
+  id,
+  problemKey: text,
+  code: text,
+  /** The value in question as text when it was answered; null when the question was about something missing. */
+  value: optionalText,
+  answer: text,
+  who: text,
+  why: text,
+  /** ISO instant in UTC. */
+  answeredAt: z.iso.datetime(),
+});
+export type Answer = z.infer<typeof answerSchema>;
+
 /** Every kind of record, in an order in which each refers only to kinds before it. */
 export const recordSchemas = {
   stratum: stratumSchema,
@@ -210,6 +228,7 @@ export const recordSchemas = {
   target: targetSchema,
   sizeLimit: sizeLimitSchema,
   mapping: mappingSchema,
+  answer: answerSchema,
 } as const;
 
 export type RecordKind = keyof typeof recordSchemas;

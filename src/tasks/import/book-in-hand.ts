@@ -15,8 +15,7 @@ export class BookInHand {
   readonly stations = new Map<string, RecordOf<'station'>>();
   /** By station identity, transect code and swim. */
   readonly transects = new Map<string, RecordOf<'transect'>>();
-  /** By transect identity and species identity. */
-  readonly tallies = new Map<string, Tally>();
+  readonly #tallies = new Map<string, Map<string, Tally>>();
   readonly weights = new Map<string, RecordOf<'weight'>>();
   readonly targets = new Map<string, RecordOf<'target'>>();
   readonly limits = new Map<string, RecordOf<'sizeLimit'>>();
@@ -47,7 +46,17 @@ export class BookInHand {
     for (const transect of transects) {
       this.transects.set(transectKey(transect.stationId, transect.code, transect.swim), transect);
     }
-    for (const tally of tallies) this.tallies.set(tallyKey(tally.transectId, tally.speciesId), tally);
+    for (const tally of tallies) this.talliesOf(tally.transectId).set(tally.speciesId, tally);
+  }
+
+  /** The tallies of one transect by species identity. Joined keys would cost more than all the comparing. */
+  talliesOf(transectId: string): Map<string, Tally> {
+    let tallies = this.#tallies.get(transectId);
+    if (tallies === undefined) {
+      tallies = new Map();
+      this.#tallies.set(transectId, tallies);
+    }
+    return tallies;
   }
 }
 
@@ -57,7 +66,6 @@ const separator = '\u001f';
 export const stationKey = (surveyId: string, code: string): string => surveyId + separator + code;
 export const transectKey = (stationId: string, code: string, swim: number): string =>
   stationId + separator + code + separator + swim;
-export const tallyKey = (transectId: string, speciesId: string): string => transectId + separator + speciesId;
 export const targetKey = (target: { surveyId: string; speciesId: string }): string =>
   target.surveyId + separator + target.speciesId;
 export const weightKey = (weight: Omit<RecordOf<'weight'>, 'id'>): string =>

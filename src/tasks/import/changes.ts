@@ -22,6 +22,7 @@ const tableOfKind: Readonly<Record<RecordKind, TableName | null>> = {
   target: 'targets',
   sizeLimit: 'limits',
   mapping: null,
+  answer: null,
 };
 
 export class Changes {

@@ -4,7 +4,7 @@ import type { Place, Problem } from '../../survey/message.ts';
 import { problemOf } from '../../survey/problem-of.ts';
 import type { TableRows, TallyRow } from '../../survey/table-rows.ts';
 import type { Length, RecordOf, Species, Tally } from '../../survey/words.ts';
-import { type BookInHand, stationKey, tallyKey, transectKey } from './book-in-hand.ts';
+import { type BookInHand, stationKey, transectKey } from './book-in-hand.ts';
 import type { Changes } from './changes.ts';
 
 interface TallyContext {
@@ -17,17 +17,15 @@ interface TallyContext {
 
 export function resolveTallies(rows: TableRows, context: TallyContext): void {
   const finder = new TransectFinder(context.book);
-  const seen = new Set<string>();
   for (const { row, place } of rows.tallies) {
     const species = context.book.speciesNames.find(row.species);
-    const transect = finder.find(row);
-    if (transect === undefined) {
+    const found = finder.find(row);
+    if (found === undefined) {
       context.problems.push(missingTransect(row, placeOf(row, place), context.book));
       continue;
     }
     if (species === undefined) continue;
-    const key = tallyKey(transect.id, species.id);
-    if (seen.has(key)) {
+    if (found.seen.has(species.id)) {
       const written = {
         value: row.species,
         parameters: { key: `${row.station} ${row.transect} ${species.name}` },
@@ -35,22 +33,30 @@ export function resolveTallies(rows: TableRows, context: TallyContext): void {
       context.problems.push(problemOf('repeated-row', placeOf(row, place), written));
       continue;
     }
-    seen.add(key);
-    keepTally({ row, place, transect, species, before: context.book.tallies.get(key), key }, context);
+    found.seen.add(species.id);
+    keepTally({ row, place, species, found }, context);
   }
+}
+
+/** A transect with its tallies by species identity, as the book and the rows before have them. */
+interface FoundTransect {
+  readonly transect: RecordOf<'transect'>;
+  readonly tallies: Map<string, Tally>;
+  /** Species that had a row already. */
+  readonly seen: Set<string>;
 }
 
 interface TallyCase {
   readonly row: TallyRow;
   readonly place: Place;
-  readonly transect: RecordOf<'transect'>;
   readonly species: Species;
-  readonly before: Tally | undefined;
-  readonly key: string;
+  readonly found: FoundTransect;
 }
 
-function keepTally(one: TallyCase, { book, changes, problems, hasLengths }: TallyContext): void {
-  const { row, place, transect, species, before, key } = one;
+function keepTally(one: TallyCase, { changes, problems, hasLengths }: TallyContext): void {
+  const { row, place, species } = one;
+  const { transect, tallies } = one.found;
+  const before = tallies.get(species.id);
   const count = row.count ?? before?.count;
   if (count === undefined) {
     problems.push(problemOf('lengths-without-count', placeOf(row, place), { value: row.lengths.length }));
@@ -67,7 +73,7 @@ function keepTally(one: TallyCase, { book, changes, problems, hasLengths }: Tall
   if (count > 0) askTransect(transect, count, placeOf(row, place), problems);
   if (hasLengths) countLengths(changes, before?.lengths ?? [], lengths);
   const fields = { transectId: transect.id, speciesId: species.id, count, lengths: lengths as Length[] };
-  changes.keep('tally', book.tallies, key, fields, row.count !== null);
+  changes.keep('tally', tallies, species.id, fields, row.count !== null);
 }
 
 function askTransect(transect: RecordOf<'transect'>, count: number, place: Place, problems: Problem[]): void {
@@ -117,13 +123,14 @@ function countLengths(changes: Changes, before: readonly Length[], after: readon
 class TransectFinder {
   readonly #book: BookInHand;
   #last: TallyRow | null = null;
-  #found: RecordOf<'transect'> | undefined;
+  #found: FoundTransect | undefined;
+  readonly #known = new Map<string, FoundTransect>();
 
   constructor(book: BookInHand) {
     this.#book = book;
   }
 
-  find(row: TallyRow): RecordOf<'transect'> | undefined {
+  find(row: TallyRow): FoundTransect | undefined {
     const last = this.#last;
     const same =
       last !== null &&
@@ -133,10 +140,20 @@ class TransectFinder {
       last.swim === row.swim;
     if (same) return this.#found;
     this.#last = row;
+    this.#found = this.#lookUp(row);
+    return this.#found;
+  }
+
+  #lookUp(row: TallyRow): FoundTransect | undefined {
     const survey = this.#book.surveys.get(row.survey);
     const station = survey && this.#book.stations.get(stationKey(survey.id, row.station));
-    this.#found = station && this.#book.transects.get(transectKey(station.id, row.transect, row.swim));
-    return this.#found;
+    const transect = station && this.#book.transects.get(transectKey(station.id, row.transect, row.swim));
+    if (transect === undefined) return undefined;
+    const known = this.#known.get(transect.id);
+    if (known !== undefined) return known;
+    const found = { transect, tallies: this.#book.talliesOf(transect.id), seen: new Set<string>() };
+    this.#known.set(transect.id, found);
+    return found;
   }
 }
 
