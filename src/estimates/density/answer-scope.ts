@@ -34,7 +34,7 @@ export function answerScope(scope: ScopeInHand, context: AnswerContext): Density
   if (members.every(({ observation }) => observation.selection === 'hand-picked')) {
     return handPickedAnswer(scope, context, counted);
   }
-  const point = pointEstimate(scope, settings.finitePopulation);
+  const point = withoutStationStock(scope, pointEstimate(scope, settings.finitePopulation));
   const found = densityInterval(scope, point, context);
   return {
     ...emptyAnswer(survey, species, scope.scope, null),
@@ -44,6 +44,11 @@ export function answerScope(scope: ScopeInHand, context: AnswerContext): Density
     reason: reasonOf(scope, point, counted.animals),
     cautions: cautionsOf({ scope, settings, point, found, hold, counted }),
   };
+}
+
+/** A station speaks for the belts that were swum there; how much area it stands for is a matter of the draw. */
+function withoutStationStock(scope: ScopeInHand, point: PointEstimate): PointEstimate {
+  return scope.scope.by === 'station' ? { ...point, stock: null, areaHa: null } : point;
 }
 
 export type Counted = ReturnType<typeof countedIn>;

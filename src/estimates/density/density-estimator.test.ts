@@ -62,6 +62,23 @@ describe('a density', () => {
     expect(merged!.standardErrorPerHa).toBeGreaterThan(0);
   });
 
+  it('of one station is its own: no spread, and no stock however large the stratum', () => {
+    const answers = answersFor(
+      { areasHa: { reef: 30 }, stations: stationsCounting('reef', [4, 0]) },
+      { by: 'station' },
+    );
+    expect(answers.map((one) => one.densityPerHa)).toEqual([500, 0]);
+    for (const one of answers) {
+      expect(one).toMatchObject({
+        standardErrorPerHa: null,
+        intervalPerHa: null,
+        totalAnimals: null,
+        areaHa: null,
+      });
+      expect(one.reason!.code).toBe('one-station');
+    }
+  });
+
   it('of hand-picked stations alone speaks for the stations visited: no spread, no stock', () => {
     const stations = stationsCounting('reef', [4, 2, 6]).map(
       (one): StationSketch => ({ ...one, selection: 'hand-picked' }),
