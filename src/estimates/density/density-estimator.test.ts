@@ -79,6 +79,27 @@ describe('a density', () => {
     }
   });
 
+  it('of a survey with a blank station is held, as is its stratum and every zone of it, but not the other stations', () => {
+    const blank: StationSketch = { code: 'Z', stratum: 'reef', zone: 'closed', belts: [{}] };
+    const counted = stationsCounting('reef', [4, 2]).map((one) => ({ ...one, zone: 'open' }));
+    const sketch = { areasHa: { reef: 30 }, stations: [...counted, blank] };
+    for (const by of ['survey', 'stratum', 'zone'] as const) {
+      for (const one of answersFor(sketch, { by })) {
+        expect(one.densityPerHa).toBeNull();
+        expect(one.reason).toMatchObject({
+          code: 'unresolved-stations',
+          parameters: { count: 1, stations: 'Z' },
+        });
+      }
+    }
+    const stations = answersFor(sketch, { by: 'station' }).map((one) => [one.scope.name, one.densityPerHa]);
+    expect(stations).toEqual([
+      ['reef1', 500],
+      ['reef2', 250],
+      ['Z', null],
+    ]);
+  });
+
   it('of hand-picked stations alone speaks for the stations visited: no spread, no stock', () => {
     const stations = stationsCounting('reef', [4, 2, 6]).map(
       (one): StationSketch => ({ ...one, selection: 'hand-picked' }),

@@ -12,8 +12,10 @@ export function holdOf(scope: ScopeInHand, settings: DensitySettings): Reason | 
 
 /** Blank sheets are not zeros: a station nobody vouched for holds back its stratum and its survey. */
 function unresolvedStations(scope: ScopeInHand): Reason | null {
+  // A station answers for itself; every wider scope rests on all stations of its strata.
+  const concerns = scope.scope.by === 'station' ? scope.belongs : () => true;
   const unresolved = scope.parts.flatMap(({ sample }) =>
-    sample.all.filter((one) => one.state === 'unresolved'),
+    sample.all.filter((one) => one.state === 'unresolved' && concerns(one)),
   );
   if (unresolved.length === 0) return null;
   const stations = unresolved.map((one) => one.station.record.code).join(', ');
