@@ -6,7 +6,13 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Change, Revision, Store } from '../src/survey/store.ts';
-import type { RecordKind, RecordOf, Station, Tally } from '../src/survey/words.ts';
+import {
+  type RecordKind,
+  type RecordOf,
+  recordKinds,
+  type Station,
+  type Tally,
+} from '../src/survey/words.ts';
 import { anyActs, identityFrom, record, sign, smallSurvey } from './store-records.ts';
 
 export interface StoreUnderTest {
@@ -296,6 +302,54 @@ export function storeContract(name: string, makeStore: () => Promise<StoreUnderT
         { numRuns: 40, seed: 20250101 },
       );
     });
+
+    // An invariance: what was read just after an act is what a view of that moment gives later.
+    test('the book as it stood after any act is the book that was read then', async () => {
+      await fc.assert(
+        fc.asyncProperty(anyActs, async (acts) => {
+          const other = await makeStore();
+          const states: { at: string; state: unknown }[] = [];
+          for (const [day, act] of acts.entries()) {
+            const at = `2025-03-${String(day + 1).padStart(2, '0')}T18:00:00.000Z`;
+            await other.store.apply(act, { ...sign('random'), at }, ids).catch(expectFailure);
+            states.push({ at, state: await stateOf(other.store) });
+          }
+          for (const { at, state } of states) {
+            const past = await other.store.asOf(at);
+            expect(await stateOf(past)).toEqual(state);
+            await past.close();
+          }
+          await other.discard();
+        }),
+        { numRuns: 15, seed: 20250102 },
+      );
+    });
+
+    test('the past can be read and never changed', async () => {
+      const survey = smallSurvey();
+      await put(survey.changes);
+      const past = await store.asOf('2025-03-01T18:30:00.000Z');
+      expect(await past.info()).toEqual(await store.info());
+      const late = smallSurvey(2, survey).changes;
+      await expect(past.apply(late, sign('late'), ids)).rejects.toMatchObject({ code: 'past-stays' });
+      await expect(past.rebuild()).rejects.toMatchObject({ code: 'past-stays' });
+      await past.close();
+      await expect(store.asOf('2025-03-01T18:29:59.000Z')).rejects.toMatchObject({ code: 'nothing-yet' });
+    });
+
+    test('some kinds of the history alone come in the order of the whole', async () => {
+      await put(smallSurvey().changes);
+      const all = await collect(store.revisions());
+      const some = await collect(store.revisions(undefined, ['station', 'tally']));
+      expect(some.length).toBeGreaterThan(2);
+      expect(some).toEqual(all.filter(({ kind }) => kind === 'station' || kind === 'tally'));
+    });
+
+    async function stateOf(which: Store): Promise<unknown> {
+      const records = [];
+      for (const kind of recordKinds) records.push(await which.all(kind));
+      return [records, await which.dataVersion(), await collect(which.revisions())];
+    }
 
     test('reopened after closing, everything is there', async (context) => {
       if (book.reopen === null) return context.skip();

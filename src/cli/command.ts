@@ -1,6 +1,6 @@
 /** The shape every command has: options in common, parse, one task, print. */
 
-import { Command, InvalidArgumentError } from 'commander';
+import { Command, InvalidArgumentError, Option } from 'commander';
 import type { Io } from './io.ts';
 
 export interface CommonOptions {
@@ -32,6 +32,27 @@ export function numberOption(
     throw new InvalidArgumentError(`${what} goes from ${low} to ${high}${whole ? ', whole numbers' : ''}`);
   };
 }
+
+/** `--as-of`, for every command that only reads: the book as it stood at the end of a day, or at an instant. */
+export function asOfOption(): Option {
+  return new Option('--as-of <moment>', 'the book as it stood: a day (its end, local time) or an ISO instant')
+    .argParser(momentOf)
+    .default(null, 'now');
+}
+
+/** The moment as an ISO instant in UTC. */
+function momentOf(text: string): string {
+  const day = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
+  // Without a zone the wall clock of this laptop is meant, as ISO 8601 has it.
+  const moment = day ? new Date(`${text}T23:59:59.999`) : new Date(instant.test(text) ? text : Number.NaN);
+  // A day that does not exist would slide into the next month.
+  if (!Number.isNaN(moment.getTime()) && (day === null || moment.getDate() === Number(day[3]))) {
+    return moment.toISOString();
+  }
+  throw new InvalidArgumentError('write a day as in 2026-09-30, or an instant as in 2026-09-30T18:00:00Z');
+}
+
+const instant = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:?\d\d)?$/;
 
 /** Reads `who: why`. */
 export function acceptanceOption(text: string): { who: string; why: string } {

@@ -16,8 +16,17 @@ const askedWrongly: ReadonlySet<FailureCode> = new Set([
   'unknown-species-name',
   'unknown-stratum-name',
   'no-survey-yet',
+  'no-such-question',
+  'several-questions',
+  'stop-not-answerable',
+  'belts-not-entered',
   'path-not-found',
   'not-a-demo-book',
+  'book-is-backup',
+  'no-backup-here',
+  'folder-not-empty',
+  'nothing-yet',
+  'nothing-in-history',
 ]);
 
 export function exitCodeOfFailure(code: FailureCode): number {

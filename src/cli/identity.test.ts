@@ -15,3 +15,13 @@ it('makes valid UUIDv7 that are all different and rise, also within one millisec
     expect(version(id)).toBe(7);
   }
 });
+
+it('goes on after an identity that a laptop with a later clock has made', () => {
+  const ahead = identityMaker(() => Date.parse('2026-11-01T08:00:00Z'))();
+  const newId = identityMaker(() => 0);
+  newId.continueAfter(ahead);
+  const ids = Array.from({ length: 100 }, newId);
+  expect([ahead, ...ids].toSorted()).toEqual([ahead, ...ids]);
+  expect(new Set(ids).size).toBe(100);
+  expect(ids.every(validate)).toBe(true);
+});

@@ -8,6 +8,8 @@ export interface Io {
   readonly now: () => Date;
   /** Makes identities (UUIDv7). */
   readonly newId: () => string;
+  /** From now on identities are greater than this one; where they are made by a clock. */
+  readonly continueAfter?: (identity: string) => void;
   readonly device: string;
   readonly user: string;
   /** True when stderr is a terminal: only then is progress redrawn. */

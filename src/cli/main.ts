@@ -15,13 +15,15 @@ export async function main(): Promise<void> {
 }
 
 function processIo(): Io {
+  const newId = identityMaker(Date.now);
   return {
     stdout: (text) => void process.stdout.write(text),
     stderr: (text) => void process.stderr.write(text),
     env: process.env,
     cwd: process.cwd(),
     now: () => new Date(),
-    newId: identityMaker(Date.now),
+    newId,
+    continueAfter: newId.continueAfter,
     device: deviceName(),
     user: userName(),
     isTerminal: process.stderr.isTTY === true,

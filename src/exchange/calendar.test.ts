@@ -1,5 +1,14 @@
 import { expect, test } from 'vitest';
-import { dayOfSerial, likelyDay, readDay, readDayInForm, readTime, timeOfSerial } from './calendar.ts';
+import {
+  dayOfSerial,
+  likelyDay,
+  readDay,
+  readDayInForm,
+  readDayRange,
+  readPlainDay,
+  readTime,
+  timeOfSerial,
+} from './calendar.ts';
 
 test('a day must be in the calendar', () => {
   expect(readDay('2024-02-29')).toBe('2024-02-29');
@@ -38,4 +47,30 @@ test('a likely day is only offered when the year is plain', () => {
   expect(likelyDay('13/02/2024')).toBe('2024-02-13');
   expect(likelyDay('02/13/2024')).toBe('2024-02-13');
   expect(likelyDay('1/2/24')).toBeNull();
+});
+
+test.each([
+  ['2024/3/5', '2024-03-05'],
+  ['5 Mar 2024', '2024-03-05'],
+  ['05-March-2024', '2024-03-05'],
+  ['March 5, 2024', '2024-03-05'],
+  ['30 Feb 2024', null],
+  ['5 Max 2024', null],
+  ['3/4/2024', null],
+])('%s cannot be mistaken: %s', (text, expected) => {
+  expect(readPlainDay(text)).toBe(expected);
+});
+
+test.each([
+  ['16-17 Sept 2011', '2011-09-16', '2011-09-17'],
+  ['16-17 Sep 11', '2011-09-16', '2011-09-17'],
+  ['30 Sep - 2 Oct 2011', '2011-09-30', '2011-10-02'],
+  ['2011-09-16 to 2011-09-17', '2011-09-16', '2011-09-17'],
+])('%s is a range of days', (text, first, last) => {
+  expect(readDayRange(text)).toEqual({ first, last });
+});
+
+test('one day, a range that runs backwards and a number are no range of days', () => {
+  for (const text of ['16 Sept 2011', '17-16 Sept 2011', '2011-09-16', '12-14'])
+    expect(readDayRange(text)).toBeNull();
 });

@@ -18,7 +18,7 @@ export type Repeats =
   | { readonly are: 'added' };
 
 export interface RowCollector {
-  /** Takes one row of values in the order of the columns; false when it was a repeat that is the same thing. */
+  /** Takes one row of values in the order of the columns; false when it became part of an earlier row. */
   add(values: readonly CellContent[], at: RowPosition, repeats: Repeats): boolean;
 }
 
@@ -57,6 +57,7 @@ export function rowCollector(
   const fields = columns.map((column) => column.field);
   const keyIndexes = (key ?? []).map((name) => columns.findIndex((column) => column.column === name));
   const seen = new Map<string, Placed<FieldValues>>();
+  const noted = new Set<string>();
 
   return {
     add(values, at, repeats) {
@@ -90,7 +91,10 @@ export function rowCollector(
       reportRepeat(problems, again.place, first.place, key);
     }
     for (const column of different) {
-      if (!repeats.firstOf.includes(column.column)) continue;
+      const what = JSON.stringify([key, column.column, again.row[column.field]]);
+      // Another value is noted once, not again for every animal of the same belt.
+      if (!repeats.firstOf.includes(column.column) || noted.has(what)) continue;
+      noted.add(what);
       problems.add('first-of-several', () => ({
         place: { ...again.place, column: column.column },
         value: String(again.row[column.field]),

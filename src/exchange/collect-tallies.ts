@@ -57,8 +57,10 @@ export function tallyCollector(problems: ProblemList): TallyCollector {
         if (tally.row.count === null) {
           tally.row.count = count;
           tally.place = placeOf(at);
-        } else if (repeats.are === 'added') tally.row.count += count;
-        else reportRepeat(problems, placeOf(at), tally.place, values.slice(0, 5).join(', '));
+        } else if (repeats.are === 'added') {
+          tally.row.count += count;
+          return false;
+        } else reportRepeat(problems, placeOf(at), tally.place, values.slice(0, 5).join(', '));
         return true;
       },
     },

@@ -84,3 +84,32 @@ test('a guard makes formulas harmless and comes off again', () => {
     }),
   );
 });
+
+test('line ends of all kinds may stand in one text, and one within quotes makes no row', () => {
+  expect(rowsOf('a,b\r1,2\n3,4\r\n"5\r6",7')).toEqual([
+    ['a', 'b'],
+    ['1', '2'],
+    ['3', '4'],
+    ['5\r6', '7'],
+  ]);
+});
+
+test('a text in pieces has the rows of the whole', () => {
+  const rows: unknown[] = [];
+  eachCsvRow(['a;b\n1;2', '3;4', '5;6\n'], (cells, row) => rows.push([row, ...cells]));
+  expect(rows).toEqual([
+    [1, 'a', 'b'],
+    [2, '1', '2'],
+    [3, '3', '4'],
+    [4, '5', '6'],
+    [5, ''],
+  ]);
+});
+
+test('reading may stop after some rows, with and without quotes', () => {
+  for (const text of ['a\n1\n2\n3', '"a"\n1\n2\n3']) {
+    const rows: number[] = [];
+    eachCsvRow(text, (_, row) => rows.push(row), 2);
+    expect(rows).toEqual([1, 2]);
+  }
+});

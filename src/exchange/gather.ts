@@ -7,7 +7,7 @@ import { tallyCollector } from './collect-tallies.ts';
 import type { ProblemList } from './problem-list.ts';
 
 export interface ReadTotals {
-  /** Rows met, blank ones not counted. Of a table filled by distinct values: the distinct rows. */
+  /** Rows met, blank ones not counted. Of a table filled by distinct values or by adding: the rows that came out of it. */
   readonly read: number;
   /** Rows left out by a named rule of the mapping. */
   readonly refused: number;

@@ -11,26 +11,70 @@ const cellText = z.union([z.string(), z.number()]).transform(String);
 const oneOrMore = z.union([cellText.transform((one) => [one]), z.array(cellText).min(1)]);
 const pattern = name.refine(isPattern, { error: 'a regular expression' });
 
+/** A list of theirs that says what is called how: a file given with the others, or a sheet of a workbook. */
+const listFile = { file: name, sheet: name.optional() };
+
+/** Words from a list file: what stands in `from` is read as what stands in `to`. */
+const synonymsSchema = z.strictObject({ ...listFile, from: name, to: name });
+
+/** How numbers are read that say more than a number; a kind that is not named stays a question. */
+const approximateSchema = z.strictObject({
+  /** `12-14` */
+  range: z.enum(['low', 'middle', 'high']).optional(),
+  /** `~20`, `20?` */
+  about: z.literal('the number').optional(),
+  /** `<1` */
+  below: z.enum(['half', 'the number']).optional(),
+  /** `>50`, `50+` */
+  above: z.literal('the number').optional(),
+});
+
+const fromSchema = z.strictObject({
+  from: name,
+  /** Their columns to look in, in this order, where nothing was written. */
+  otherwise: oneOrMoreNames(),
+  /** The unit their number is in, when it is not ours; `as written`: every cell says its own. */
+  unit: z.enum(['mm', 'cm', 'm', 'km', 'm2', 'ha', 'km2', 'g', 'kg', 'as written']).optional(),
+  /** Their word to ours. A word that is not listed stays as it is. */
+  values: z.record(z.string(), cellText).optional(),
+  /** The same from a file, for words that `values` does not list. */
+  synonyms: synonymsSchema.optional(),
+  /** Capitals do not count in `values` and `synonyms`. */
+  ignoreCase: z.boolean().default(false),
+  /** What becomes of a word that neither lists: it stays, or it stays and is asked about. */
+  unlisted: z.enum(['stays', 'ask']).default('stays'),
+  /** Texts that mean nothing was written. */
+  missing: z.array(cellText).optional(),
+  /** The part of their text that is meant: the first group of a regular expression. */
+  pick: pattern.optional(),
+  /** Forms of a day, tried in this order: `D/M/YYYY`, `M/D/YY`, `D MMM YYYY`, `serial`. */
+  dateForms: z.union([name.transform((one) => [one]), names]).optional(),
+  /** Which day of a range such as `16-17 Sept 2011` stands for it. */
+  dateRange: z.enum(['first', 'last']).optional(),
+  approximate: approximateSchema.optional(),
+});
+export type FromSource = z.infer<typeof fromSchema>;
+
 /** Where the text of one of our columns comes from. */
 const columnSourceSchema = z.union([
   name,
   z.strictObject({ constant: cellText }),
-  z.strictObject({ join: names, separator: z.string().default(' ') }),
+  z.strictObject({ join: z.array(z.union([name, fromSchema])).min(1), separator: z.string().default(' ') }),
+  /** Different texts in `number` are numbered 1, 2, 3 within each group of equal texts in `within`, as they come. */
+  z.strictObject({ number: names, within: names, ignoreCase: z.boolean().default(false) }),
+  /** What a list file says in the row that agrees in all columns of `match` (theirs in the list: theirs here). */
   z.strictObject({
-    from: name,
-    /** The unit their number is in, when it is not ours. */
-    unit: z.enum(['mm', 'cm', 'm', 'km', 'm2', 'ha', 'km2', 'g', 'kg']).optional(),
-    /** Their word to ours. A word that is not listed stays as it is. */
+    lookUp: z.strictObject({ ...listFile, match: z.record(name, name), take: name }),
+    ignoreCase: z.boolean().default(false),
     values: z.record(z.string(), cellText).optional(),
-    /** Texts that mean nothing was written. */
-    missing: z.array(cellText).optional(),
-    /** The part of their text that is meant: the first group of a regular expression. */
-    pick: pattern.optional(),
-    /** Forms of a day, tried in this order: `D/M/YYYY`, `M/D/YY`, `D MMM YYYY`. */
-    dateForms: names.optional(),
   }),
+  fromSchema,
 ]);
 export type ColumnSource = z.infer<typeof columnSourceSchema>;
+
+function oneOrMoreNames() {
+  return z.union([name.transform((one) => [one]), names]).optional();
+}
 
 const conditionShape = {
   column: name,
@@ -50,6 +94,12 @@ const leaveOutSchema = z.union([
   z.strictObject({ rule: name, ...conditionShape }).refine(hasOneTest, oneTest),
 ]);
 export type LeaveOut = z.infer<typeof leaveOutSchema>;
+
+/** Rows that are read and that a person should look at. */
+const askSchema = z
+  .strictObject({ rule: name, ...conditionShape, show: name.optional() })
+  .refine(hasOneTest, oneTest);
+export type Ask = z.infer<typeof askSchema>;
 
 const fillSchema = z
   .strictObject({
@@ -72,9 +122,18 @@ const sourceSchema = z.strictObject({
   /** File name without folders; `*` stands for any letters. */
   file: name,
   sheet: name.optional(),
+  /** The row of the header, as the spreadsheet counts, where it is not the first that has all columns. */
+  headerRow: z.number().int().positive().optional(),
+  /** The last row of the table; what stands below is left out and counted. */
+  lastRow: z.number().int().positive().optional(),
+  /** What a comma in numbers is, where the file itself does not prove it: `point` means that 1,234 is 1234. */
+  decimal: z.enum(['comma', 'point']).optional(),
+  /** `repeat`: the value of merged cells stands in every one of them. */
+  mergedCells: z.literal('repeat').optional(),
   /** Texts that mean nothing was written, anywhere in this file. */
   missing: z.array(cellText).default([]),
   leaveOut: z.array(leaveOutSchema).default([]),
+  ask: z.array(askSchema).default([]),
   fill: z.array(fillSchema).min(1),
 });
 export type Source = z.infer<typeof sourceSchema>;

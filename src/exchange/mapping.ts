@@ -15,7 +15,9 @@ export function readMapping(text: string, file: string): WithProblems<Mapping | 
   } catch (error) {
     return {
       value: null,
-      problems: [mappingProblem(file, { ...noFault, expected: (error as Error).message })],
+      problems: [
+        mappingProblem(file, { ...noFault, expected: 'a JSON text', why: (error as Error).message }),
+      ],
     };
   }
   const result = mappingFileSchema.safeParse(content);
@@ -28,6 +30,8 @@ interface Fault {
   readonly path: string;
   readonly value: string | number | null;
   readonly expected: string;
+  /** What the reader of JSON says; empty when the text is JSON. */
+  readonly why?: string;
   readonly suggestion: string | null;
 }
 
@@ -100,7 +104,11 @@ function mappingProblem(file: string, fault: Fault): Problem {
     severity: problemSeverities['mapping-invalid'],
     place: { file },
     value: fault.value,
-    parameters: { path: fault.path, expected: fault.expected },
+    parameters: {
+      path: fault.path,
+      expected: fault.expected,
+      ...(fault.why === undefined ? {} : { why: fault.why }),
+    },
     suggestion: fault.suggestion,
   };
 }

@@ -4,6 +4,7 @@ import { nearestName } from '../survey/nearest-name.ts';
 import { type TableName, tableNames } from '../survey/table-rows.ts';
 import type { ProblemList } from './problem-list.ts';
 import type { SheetJob } from './read-sheet.ts';
+import { hasColumnsOf } from './row-kind.ts';
 import { planOwnLayout } from './row-plan.ts';
 import type { Sheet } from './sheets.ts';
 import { tableDefinitions } from './table-definitions.ts';
@@ -12,6 +13,10 @@ import { tableDefinitions } from './table-definitions.ts';
 export function ownLayoutJobs(sheets: readonly Sheet[], problems: ProblemList): SheetJob[] {
   const jobs = new Map<TableName, SheetJob[]>();
   for (const sheet of sheets) {
+    if (sheet.hidden) {
+      reportHidden(sheet, problems);
+      continue;
+    }
     const table = sheet.name.trim().toLowerCase();
     if (!isTableName(table)) reportUnknownTable(sheet, problems);
     else jobs.set(table, [...(jobs.get(table) ?? []), ownLayoutJob(table, sheet, problems)]);
@@ -22,15 +27,33 @@ export function ownLayoutJobs(sheets: readonly Sheet[], problems: ProblemList): 
 export function ownLayoutJob(table: TableName, sheet: Sheet, problems: ProblemList): SheetJob {
   return {
     sheet,
+    headerRow: null,
+    lastRow: null,
+    isHeader: (cells) => hasColumnsOf(table, cells),
     plan(header) {
       const plan = planOwnLayout(tableDefinitions[table], header, sheet, problems);
       if (plan === null) return null;
+      const read = plan.flatMap((planned) => [planned.index, planned.second?.index ?? -1]);
       return {
         leaveOut: [],
+        asks: [],
         fills: [{ table, plan, concerns: null, leaveOut: [], repeats: { are: 'refused' } }],
+        columns: new Set(read.filter((index) => index >= 0)),
+        afterHabits() {},
+        afterRows() {},
       };
     },
   };
+}
+
+/** A hidden sheet is often an older copy: it is read only when a mapping names it. */
+export function reportHidden(sheet: Sheet, problems: ProblemList): void {
+  problems.add('hidden-sheet', () => ({
+    place: sheet.place,
+    value: sheet.name,
+    parameters: {},
+    suggestion: null,
+  }));
 }
 
 /**

@@ -1,25 +1,27 @@
 /** Turns the text of one cell into a value, or says why it cannot. */
 
-import type { Parameters, ProblemCode } from '../survey/message.ts';
 import { nearestName } from '../survey/nearest-name.ts';
-import { dayOfSerial, likelyDay, readDay, readTime, timeOfSerial } from './calendar.ts';
+import {
+  dayOfSerial,
+  dayReadings,
+  likelyDay,
+  readDay,
+  readDayAsSerial,
+  readDayRange,
+  readPlainDay,
+  readTime,
+  timeOfSerial,
+} from './calendar.ts';
 import { withoutGuard } from './csv-text.ts';
-import { likelyDecimal, readDecimal } from './decimal.ts';
+import { readDecimal } from './decimal.ts';
+import type { CommaHabit, DayHabit, Evidence } from './habits.ts';
+import { maxCellLetters } from './limits.ts';
 import { readList, splitCover } from './list-cell.ts';
-import type { CellContent, ColumnDefinition, ColumnKind, CoverPart, NumberRange } from './table-columns.ts';
+import { readNumber } from './read-number.ts';
+import { type Reading, refused } from './refusal.ts';
+import type { ColumnDefinition, CoverPart } from './table-columns.ts';
 
-/** Why a cell was not understood; the caller adds the place. */
-export interface Refusal {
-  readonly code: ProblemCode;
-  readonly parameters: Parameters;
-  readonly suggestion: string | null;
-}
-
-/** Either a value or a refusal, never both. */
-export interface Reading {
-  readonly value: CellContent;
-  readonly refusal: Refusal | null;
-}
+export type { Reading, Refusal } from './refusal.ts';
 
 export type CellReader = (text: string) => Reading;
 
@@ -28,6 +30,9 @@ export interface CellReaderSettings {
   readonly shift?: number;
   /** Day and time numbers of spreadsheets are understood; in text files the guard of `csv-text.ts` is taken off. */
   readonly inWorkbook?: boolean;
+  /** Settled before the first cell is read: what commas mean, and which comes first of day and month. */
+  readonly commas?: Evidence<CommaHabit> | null;
+  readonly days?: Evidence<DayHabit> | null;
 }
 
 /**
@@ -49,7 +54,10 @@ export function cellReader(column: ColumnDefinition, settings: CellReaderSetting
 
   function read(written: string): Reading {
     const text = written.trim();
-    const reading = readCell(column, settings.inWorkbook ? text : withoutGuard(text), settings);
+    const reading =
+      text.length > maxCellLetters
+        ? refused('cell-too-long', column, { letters: text.length, limit: maxCellLetters })
+        : readCell(column, settings.inWorkbook ? text : withoutGuard(text), settings);
     if (known.size < rememberedTexts) known.set(written, reading);
     return reading;
   }
@@ -67,12 +75,12 @@ function readCell(column: ColumnDefinition, text: string, settings: CellReaderSe
       return { value: detached(text), refusal: null };
     case 'number':
     case 'whole number':
-      return readNumber(column, kind, text, settings.shift ?? 0);
+      return readNumber(column, kind, text, {
+        shift: settings.shift ?? 0,
+        commas: settings.commas?.habit() ?? null,
+      });
     case 'date':
-      return (
-        found(readDay(text) ?? readDaySerial(text, settings)) ??
-        refused('not-a-date', column, {}, likelyDay(text))
-      );
+      return readDate(column, text, settings);
     case 'time':
       return found(readTime(text) ?? readTimeSerial(text, settings)) ?? refused('not-a-time', column);
     case 'yes':
@@ -90,32 +98,31 @@ function found(value: string | null): Reading | null {
   return value === null ? null : { value, refusal: null };
 }
 
-function readNumber(
+function readDate(column: ColumnDefinition, text: string, settings: CellReaderSettings): Reading {
+  const day = readDay(text) ?? readPlainDay(text) ?? readDaySerial(text, settings);
+  if (day !== null) return { value: day, refusal: null };
+  const readings = dayReadings(text);
+  if (readings !== null) return byHabit(readings, settings.days?.habit() ?? null, column, text);
+  const range = readDayRange(text);
+  if (range !== null) return refused('day-range', column, { first: range.first, last: range.last });
+  return refused('not-a-date', column, {}, likelyDay(text) ?? readDayAsSerial(text));
+}
+
+/** The habit of the column decides; without one, only a day that reads the same both ways is no question. */
+function byHabit(
+  { dayFirst, monthFirst }: NonNullable<ReturnType<typeof dayReadings>>,
+  habit: DayHabit | null,
   column: ColumnDefinition,
-  kind: NumberRange & { readonly is: ColumnKind['is'] },
   text: string,
-  shift: number,
 ): Reading {
-  const value = readDecimal(text, shift);
-  if (value === null) return refused('not-a-number', column, {}, likelyDecimal(text));
-  if (kind.is === 'whole number' && !Number.isInteger(value)) return refused('not-a-whole-number', column);
-  if (isOutside(value, kind) || (kind.is === 'whole number' && !Number.isSafeInteger(value))) {
-    return refused('number-out-of-range', column, { range: rangeInSigns(kind) });
-  }
-  return { value, refusal: null };
-}
-
-function isOutside(value: number, range: NumberRange): boolean {
-  if (range.atLeast !== undefined && value < range.atLeast) return true;
-  if (range.above !== undefined && value <= range.above) return true;
-  return range.atMost !== undefined && value > range.atMost;
-}
-
-/** A range in signs that need no translation: `> 0`, `≥ 1`, `-90 … 90`. */
-function rangeInSigns(range: NumberRange): string {
-  if (range.atLeast !== undefined && range.atMost !== undefined) return `${range.atLeast} … ${range.atMost}`;
-  if (range.above !== undefined) return `> ${range.above}`;
-  return `≥ ${range.atLeast ?? 0}`;
+  const day = habit === 'D/M' ? dayFirst : habit === 'M/D' ? monthFirst : null;
+  if (day !== null) return { value: day, refusal: null };
+  if (dayFirst !== null && dayFirst === monthFirst) return { value: dayFirst, refusal: null };
+  if (dayFirst === null && monthFirst === null) return refused('not-a-date', column, {}, likelyDay(text));
+  const parameters: Record<string, string> = {};
+  if (dayFirst !== null) parameters['dayFirst'] = dayFirst;
+  if (monthFirst !== null) parameters['monthFirst'] = monthFirst;
+  return refused('day-or-month-first', column, parameters);
 }
 
 function readDaySerial(text: string, settings: CellReaderSettings): string | null {
@@ -155,15 +162,6 @@ function readCover(column: ColumnDefinition, text: string): Reading {
     cover.push({ name: part.name, percent });
   }
   return { value: cover, refusal: null };
-}
-
-function refused(
-  code: ProblemCode,
-  column: ColumnDefinition,
-  parameters: Parameters = {},
-  suggestion: string | null = null,
-): Reading {
-  return { value: null, refusal: { code, parameters: { column: column.column, ...parameters }, suggestion } };
 }
 
 /** A copy that stands alone: a piece cut from a file's text would keep the whole text in memory. */

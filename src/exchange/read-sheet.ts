@@ -2,12 +2,24 @@
 
 import type { TableName } from '../survey/table-rows.ts';
 import type { Repeats } from './collect-rows.ts';
+import { findHeader, type HeaderRow } from './find-header.ts';
 import { type Gathered, type LeftOut, reportLeftOut } from './gather.ts';
+import { maxColumns, maxRows } from './limits.ts';
 import type { ProblemList } from './problem-list.ts';
+import { isBlank, rowKinds } from './row-kind.ts';
 import type { RowPlan } from './row-plan.ts';
+import { settleHabits } from './settle-habits.ts';
+import { reportMarks } from './sheet-marks.ts';
+import { sheetReader } from './sheet-reader.ts';
+import {
+  reportNothing,
+  reportRepeatedHeader,
+  reportSecondTable,
+  reportTooLong,
+  reportTooMany,
+  unnamedColumns,
+} from './sheet-reports.ts';
 import type { Sheet } from './sheets.ts';
-import type { CellContent } from './table-columns.ts';
-import { takeRow } from './take-row.ts';
 
 /** A named reason why a row of the file is not taken. */
 export interface LeaveOutRule {
@@ -25,15 +37,33 @@ export interface Fill {
   readonly repeats: Repeats;
 }
 
-interface SheetPlan {
+export interface AskRule {
+  readonly rule: string;
+  /** What to show of the row that a person should look at; null when the rule is not about it. */
+  asks(cells: readonly string[]): string | null;
+}
+
+export interface SheetPlan {
   readonly leaveOut: readonly LeaveOutRule[];
   readonly fills: readonly Fill[];
+  readonly asks: readonly AskRule[];
+  /** Positions of the columns that are read. */
+  readonly columns: ReadonlySet<number>;
+  /** Called once the cells were looked at and before they are read. */
+  afterHabits(): void;
+  /** Says what was found while reading; called once, after the last row. */
+  afterRows(): void;
 }
 
 export interface SheetJob {
   readonly sheet: Sheet;
+  /** Where the mapping says that header and last row are; null when it does not. */
+  readonly headerRow: number | null;
+  readonly lastRow: number | null;
+  /** True when the row has every column that is needed. */
+  isHeader(cells: readonly string[]): boolean;
   /** Made from the header row, once it is met; null when the sheet cannot be used. */
-  plan(header: readonly string[]): SheetPlan | null;
+  plan(header: readonly string[], row: number): SheetPlan | null;
 }
 
 export interface Progress {
@@ -43,7 +73,7 @@ export interface Progress {
 
 const rowsBetweenReports = 20_000;
 
-/** Reads all rows of a sheet. The first row that is not blank is the header. */
+/** Reads all rows of a sheet below its header. */
 export function readSheet(
   job: SheetJob,
   gathered: Gathered,
@@ -52,86 +82,79 @@ export function readSheet(
 ): void {
   const { sheet } = job;
   const file = sheet.place.file ?? sheet.name;
-  let width = -1;
-  let reader: SheetReader | null = null;
   let rows = 0;
-  const readable = sheet.eachRow((cells, row) => {
-    if (isBlank(cells)) return;
-    if (width < 0) {
-      width = widthOf(cells);
-      const plan = job.plan(cells.slice(0, width));
-      reader = plan === null ? null : sheetReader(plan, sheet, gathered, problems);
-      return;
-    }
-    if (reader === null) return;
-    if (cells.length > width && !isBlank(cells.slice(width)))
-      reportTooLong(cells, width, sheet, row, problems);
-    reader.take(cells, row);
-    rows++;
-    if (rows % rowsBetweenReports === 0) onProgress?.({ file, rows });
-  });
-  if (readable && width < 0) {
-    problems.add('nothing-to-read', () => ({
-      place: sheet.place,
-      value: null,
-      parameters: {},
-      suggestion: null,
-    }));
+  const header = findHeader(job, problems);
+  if (header === null) reportNothing(sheet, problems);
+  else if (header !== 'unreadable') {
+    rows = readBelow(header, job, gathered, problems, (done) => onProgress?.({ file, rows: done }));
   }
-  (reader as SheetReader | null)?.finish();
+  sheet.close();
   onProgress?.({ file, rows });
 }
 
-interface SheetReader {
-  take(cells: readonly string[], row: number): void;
-  finish(): void;
+/** Reads the rows below the header and tells how many there were. */
+function readBelow(
+  header: HeaderRow,
+  job: SheetJob,
+  gathered: Gathered,
+  problems: ProblemList,
+  onRows: (rows: number) => void,
+): number {
+  const { sheet } = job;
+  const width = widthOf(header.cells);
+  const names = header.cells.slice(0, width);
+  if (width > maxColumns) {
+    reportTooMany('too-many-columns', { columns: width, limit: maxColumns }, sheet, problems);
+    return 0;
+  }
+  const plan = job.plan(names, header.row);
+  if (plan === null) return 0;
+  const lastRow = job.lastRow ?? Number.POSITIVE_INFINITY;
+  reportMarks(sheet, { headerRow: header.row, lastRow, columns: plan.columns }, problems);
+  settleHabits(plan, sheet, { headerRow: header.row, lastRow }, problems);
+  plan.afterHabits();
+  const reader = sheetReader(plan, sheet, gathered, problems);
+  const kindOf = rowKinds(names, (cells) => job.isHeader(cells));
+  const unnamed = unnamedColumns(names, sheet, problems);
+  const count = { rows: 0, below: 0, headers: 0, ended: false };
+  sheet.eachRow((cells, row) => {
+    if (row <= header.row || count.ended || isBlank(cells)) return;
+    if (row > lastRow) {
+      count.below++;
+      return;
+    }
+    const kind = kindOf(cells);
+    if (kind.is === 'header again') {
+      reportRepeatedHeader(sheet, row, problems);
+      return;
+    }
+    if (kind.is === 'another header') {
+      reportSecondTable(kind.table, sheet, row, problems);
+      count.ended = true;
+      return;
+    }
+    if (cells.length > width && !isBlank(cells.slice(width)))
+      reportTooLong(cells, width, sheet, row, problems);
+    if (unnamed !== null) unnamed(cells, row);
+    reader.take(cells, row);
+    count.rows++;
+    if (count.rows % rowsBetweenReports === 0) onRows(count.rows);
+    if (count.rows > maxRows) {
+      reportTooMany('too-many-rows', { limit: maxRows }, sheet, problems);
+      count.ended = true;
+    }
+  });
+  reader.finish();
+  plan.afterRows();
+  if (count.below > 0) reportBelow(count.below, sheet, gathered, problems);
+  return count.rows;
 }
 
-function sheetReader(plan: SheetPlan, sheet: Sheet, gathered: Gathered, problems: ProblemList): SheetReader {
-  const values = plan.fills.map((): CellContent[] => []);
-  const leftOut = new Map<string, LeftOut>();
-
-  function refuse(rule: string, table: TableName | null): void {
-    const key = `${table}\u0000${rule}`;
-    const before = leftOut.get(key)?.rows ?? 0;
-    leftOut.set(key, { rule, file: sheet.place.file ?? sheet.name, table, rows: before + 1 });
-  }
-
-  function count(fill: Fill, refused: boolean): void {
-    if (refused && fill.repeats.are === 'the same') return;
-    const totals = gathered.totals[fill.table];
-    totals.read++;
-    if (refused) totals.refused++;
-  }
-
-  return {
-    take(cells, row) {
-      const sheetRule = ruleFor(plan.leaveOut, cells);
-      if (sheetRule !== null) refuse(sheetRule, null);
-      for (let i = 0; i < plan.fills.length; i++) {
-        const fill = plan.fills[i]!;
-        if (fill.concerns !== null && !fill.concerns(cells)) continue;
-        const rule = sheetRule ?? ruleFor(fill.leaveOut, cells);
-        if (rule !== null) {
-          if (sheetRule === null) refuse(rule, fill.table);
-          count(fill, true);
-        } else if (takeRow(fill, cells, values[i]!, { sheet: sheet.place, row }, gathered, problems)) {
-          count(fill, false);
-        }
-      }
-    },
-    finish() {
-      for (const entry of leftOut.values()) {
-        gathered.leftOut.push(entry);
-        reportLeftOut(entry, sheet.place, problems);
-      }
-    },
-  };
-}
-
-function ruleFor(rules: readonly LeaveOutRule[], cells: readonly string[]): string | null {
-  for (const rule of rules) if (rule.applies(cells)) return rule.rule;
-  return null;
+/** Rows below the last one that the mapping names are left out by that very rule. */
+function reportBelow(rows: number, sheet: Sheet, gathered: Gathered, problems: ProblemList): void {
+  const entry: LeftOut = { rule: 'lastRow', file: sheet.place.file ?? sheet.name, table: null, rows };
+  gathered.leftOut.push(entry);
+  reportLeftOut(entry, sheet.place, problems);
 }
 
 /** Cells up to the last named column: trailing commas make no columns. */
@@ -139,27 +162,4 @@ function widthOf(header: readonly string[]): number {
   let width = header.length;
   while (width > 0 && header[width - 1]!.trim() === '') width--;
   return width;
-}
-
-function isBlank(cells: readonly string[]): boolean {
-  for (const cell of cells) if (cell.trim() !== '') return false;
-  return true;
-}
-
-function reportTooLong(
-  cells: readonly string[],
-  width: number,
-  sheet: Sheet,
-  row: number,
-  problems: ProblemList,
-): void {
-  problems.add('row-too-long', () => ({
-    place: { ...sheet.place, row },
-    value: cells
-      .slice(width)
-      .filter((cell) => cell.trim() !== '')
-      .join(', '),
-    parameters: { cells: cells.length, columns: width },
-    suggestion: null,
-  }));
 }

@@ -41,7 +41,8 @@ export async function readTables(
   const gathered = gather(problems);
   const sheets = await sheetsOf(files, problems);
   const jobs = mapping === null ? ownLayoutJobs(sheets, problems) : mappedJobs(mapping, sheets, problems);
-  if (jobs.length === 0) {
+  // Where a stop already says why nothing was read, saying that nothing was read would only be noise.
+  if (jobs.length === 0 && !problems.all().some((problem) => problem.severity === 'stop')) {
     problems.add('nothing-to-read', () => ({ place: {}, value: null, parameters: {}, suggestion: null }));
   }
   for (const job of jobs) readSheet(job, gathered, problems, onProgress);

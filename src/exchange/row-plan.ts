@@ -1,6 +1,7 @@
 /** Which cell of a row becomes which value: worked out once per sheet, used for every row. */
 
 import { nearestName } from '../survey/nearest-name.ts';
+import { type CommaHabit, commaEvidence, type DayHabit, dayEvidence, type Evidence } from './habits.ts';
 import type { ProblemList } from './problem-list.ts';
 import { type CellReader, cellReader, type Reading, type Refusal } from './read-cell.ts';
 import type { Sheet } from './sheets.ts';
@@ -19,6 +20,10 @@ export interface PlannedColumn {
   readonly fixed: Reading | null;
   /** A second column that is read where the first is empty. */
   readonly second: PlannedColumn | null;
+  /** What its cells show of the writer's habits; null where nothing can be mistaken. */
+  readonly commas: Evidence<CommaHabit> | null;
+  readonly days: Evidence<DayHabit> | null;
+  readonly isNumber: boolean;
 }
 
 export type RowPlan = readonly PlannedColumn[];
@@ -31,7 +36,8 @@ export interface RefusedCell {
 
 /**
  * Reads one row into `values`, in the order of the table's columns. Returns null when all went well, else the
- * refused cells. A refused optional cell counts as empty, so that the row can still be referred to.
+ * refused cells. A refused optional cell counts as empty, so that the row can still be referred to;
+ * a cell in doubt keeps its value.
  */
 export function readRow(
   plan: RowPlan,
@@ -53,14 +59,14 @@ export function readRow(
     const reading = planned.read(written);
     values[i] = reading.value;
     if (reading.refusal === null) continue;
-    values[i] = planned.definition.whenEmpty;
+    if (reading.refusal.keepsValue !== true) values[i] = planned.definition.whenEmpty;
     refusedCells ??= [];
     refusedCells.push({ column: planned, written, refusal: reading.refusal });
   }
   return refusedCells;
 }
 
-function textIn(planned: PlannedColumn, cells: readonly string[]): string {
+export function textIn(planned: PlannedColumn, cells: readonly string[]): string {
   return planned.take === null ? (cells[planned.index] ?? '') : planned.take(cells);
 }
 
@@ -73,7 +79,8 @@ export function planOwnLayout(
 ): RowPlan | null {
   const positions = positionsOf(header, sheet, problems);
   reportUnknownColumns(table, positions, sheet, problems);
-  const plan = table.columns.map((definition) => planColumn(definition, positions, sheet));
+  const commas = sheet.mayHoldCommas() ? commaEvidence() : null;
+  const plan = table.columns.map((definition) => planColumn(definition, positions, sheet, commas));
   const missing = plan.filter((planned) => planned.fixed !== null && planned.definition.required);
   for (const { definition } of missing)
     reportMissingColumn(definition.column, [...positions.keys()], sheet, problems);
@@ -84,11 +91,13 @@ function planColumn(
   definition: ColumnDefinition,
   positions: ReadonlyMap<string, number>,
   sheet: Sheet,
+  commas: Evidence<CommaHabit> | null,
 ): PlannedColumn {
-  const first = cellAt(definition, positions.get(definition.column), sheet, 0);
+  const first = cellAt(definition, positions.get(definition.column), sheet, 0, commas);
   const other = definition.alternative;
   const second =
-    other && cellAt({ ...definition, column: other.column }, positions.get(other.column), sheet, other.shift);
+    other &&
+    cellAt({ ...definition, column: other.column }, positions.get(other.column), sheet, other.shift, commas);
   if (first && second) return { ...first, second };
   return first ?? second ?? absentColumn(definition);
 }
@@ -98,10 +107,22 @@ function cellAt(
   index: number | undefined,
   sheet: Sheet,
   shift: number,
+  commas: Evidence<CommaHabit> | null,
 ): PlannedColumn | undefined {
   if (index === undefined) return undefined;
-  const read = cellReader(definition, { inWorkbook: sheet.inWorkbook, shift });
-  return { definition, label: definition.column, index, take: null, read, fixed: null, second: null };
+  const habits = habitsOf(definition, commas);
+  const read = cellReader(definition, { inWorkbook: sheet.inWorkbook, shift, ...habits });
+  const label = definition.column;
+  return { definition, label, index, take: null, read, fixed: null, second: null, ...habits };
+}
+
+/** Numbers share the evidence of their sheet; each column of days has its own. */
+export function habitsOf(
+  { kind }: ColumnDefinition,
+  commas: Evidence<CommaHabit> | null,
+): Pick<PlannedColumn, 'commas' | 'days' | 'isNumber'> {
+  const isNumber = kind.is === 'number' || kind.is === 'whole number';
+  return { commas: isNumber ? commas : null, days: kind.is === 'date' ? dayEvidence() : null, isNumber };
 }
 
 /** A column nobody wrote: every row has its empty value. */
@@ -115,6 +136,9 @@ export function absentColumn(definition: ColumnDefinition): PlannedColumn {
     read: () => fixed,
     fixed,
     second: null,
+    commas: null,
+    days: null,
+    isNumber: false,
   };
 }
 

@@ -5,11 +5,12 @@ import { placeOf, type RowPosition } from './collect-rows.ts';
 import type { Gathered } from './gather.ts';
 import type { ProblemList } from './problem-list.ts';
 import type { Fill } from './read-sheet.ts';
+import { looksLikeFooter } from './row-kind.ts';
 import { type RefusedCell, readRow } from './row-plan.ts';
 import type { CellContent } from './table-columns.ts';
 import { tableDefinitions } from './table-definitions.ts';
 
-/** False when the row only repeats one that is there. A row that cannot be used counts as read; its problem says why. */
+/** False when the row only became part of one that is there. A row that cannot be used counts as read; its problem says why. */
 export function takeRow(
   fill: Fill,
   cells: readonly string[],
@@ -20,10 +21,29 @@ export function takeRow(
 ): boolean {
   const refused = readRow(fill.plan, cells, values);
   if (refused !== null) {
+    const missing = refused.filter(({ refusal }) => refusal.code === 'missing-value').length;
+    if (missing > 0 && looksLikeFooter(cells)) {
+      reportFooter(cells, at, problems);
+      return true;
+    }
     reportRefused(refused, fill, values, at, problems);
-    if (refused.some((cell) => cell.column.definition.required)) return true;
+    if (refused.some(isLost)) return true;
   }
   return gathered.collectors[fill.table].add(values, at, fill.repeats);
+}
+
+function isLost({ column, refusal }: RefusedCell): boolean {
+  return column.definition.required && refusal.keepsValue !== true;
+}
+
+function reportFooter(cells: readonly string[], at: RowPosition, problems: ProblemList): void {
+  const value = cells.filter((cell) => cell.trim() !== '').join(' ');
+  problems.add('footer-row', () => ({
+    place: placeOf(at),
+    value: value.trim().slice(0, 200),
+    parameters: {},
+    suggestion: null,
+  }));
 }
 
 function reportRefused(
@@ -46,7 +66,7 @@ function reportRefused(
 const namingColumns = ['survey', 'station', 'transect', 'swim', 'species'] as const;
 
 /** Survey, station, transect and species of the row, as far as they were understood. */
-function placeNames(fill: Fill, values: readonly CellContent[]): Place {
+export function placeNames(fill: Fill, values: readonly CellContent[]): Place {
   const names: Record<string, CellContent> = {};
   tableDefinitions[fill.table].columns.forEach(({ column }, i) => {
     const value = values[i];

@@ -1,23 +1,72 @@
 /** XLSX bytes into rows of cells and back. The one place that knows the spreadsheet library. */
 
-import { readXlsx, writeXlsx } from 'hucre/xlsx';
+import { readXlsx, writeXlsx, type Cell as XlsxCell, type Sheet as XlsxSheet } from 'hucre/xlsx';
+import { maxWorkbookBytes } from './limits.ts';
+import { faultOfZip } from './zip-directory.ts';
 
 export interface WorkbookSheet {
   readonly name: string;
   readonly rows: readonly (readonly string[])[];
+  readonly hidden: boolean;
+  readonly merges: readonly Merge[];
+  /** Cells that hold a formula: rows and columns from 1. */
+  readonly formulas: readonly FormulaCell[];
 }
 
-/** The sheets of a workbook, every cell as the text a person would type; null when the bytes are no workbook. */
-export async function readWorkbook(bytes: Uint8Array): Promise<readonly WorkbookSheet[] | null> {
+/** Rows and columns from 1, both ends included. */
+export interface Merge {
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+}
+
+export interface FormulaCell {
+  readonly row: number;
+  readonly column: number;
+  /** Nothing: the file was made by a program that wrote the formula and not its value. Error: `#REF!` and the like. */
+  readonly gives: 'a value' | 'nothing' | 'an error';
+}
+
+export type WorkbookFault = 'no workbook' | 'too large';
+
+/** The sheets of a workbook, every cell as the text a person would type, or why there are none. */
+export async function readWorkbook(
+  bytes: Uint8Array,
+): Promise<{ readonly sheets: readonly WorkbookSheet[]; readonly fault: WorkbookFault | null }> {
+  const fault = bytes.length > maxWorkbookBytes ? 'too large' : faultOfZip(bytes);
+  if (fault !== null) return { sheets: [], fault: fault === 'not a zip' ? 'no workbook' : fault };
   try {
     const workbook = await readXlsx(bytes);
-    return workbook.sheets.map((sheet) => ({
-      name: sheet.name,
-      rows: sheet.rows.map((row) => row.map(textOfCell)),
-    }));
-  } catch {
-    return null;
+    return { sheets: workbook.sheets.map(sheetOf), fault: null };
+  } catch (error) {
+    const grew = /exceeds limit|possible zip bomb|cells|too large/i.test(String(error));
+    return { sheets: [], fault: grew ? 'too large' : 'no workbook' };
   }
+}
+
+function sheetOf(sheet: XlsxSheet): WorkbookSheet {
+  return {
+    name: sheet.name,
+    rows: sheet.rows.map((row) => row.map(textOfCell)),
+    hidden: sheet.hidden === true || sheet.veryHidden === true,
+    merges: (sheet.merges ?? []).map((merge) => ({
+      firstRow: merge.startRow + 1,
+      lastRow: merge.endRow + 1,
+      firstColumn: merge.startCol + 1,
+      lastColumn: merge.endCol + 1,
+    })),
+    formulas: [...(sheet.cells ?? [])].flatMap(([at, cell]) => formulaAt(at, cell)),
+  };
+}
+
+function formulaAt(at: string, cell: XlsxCell): FormulaCell[] {
+  const isError = cell.type === 'error';
+  if (cell.formula === undefined && !isError) return [];
+  const [row, column] = at.split(',').map((part) => Number(part) + 1);
+  const empty = cell.value === null || cell.value === '';
+  const gives = isError ? 'an error' : empty ? 'nothing' : 'a value';
+  return [{ row: row!, column: column!, gives }];
 }
 
 type Cell = string | number | boolean | Date | null;

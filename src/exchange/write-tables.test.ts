@@ -138,7 +138,8 @@ test('any rows survive CSV, and the CSV written from them again is the same to t
     fc.asyncProperty(anyTables, async (rows) => {
       const texts = writeTables(rows);
       const { value, problems } = await readTexts(texts);
-      expect(problems).toEqual([]);
+      // Random numbers may be 999 or nearly nothing: the reader asks, and keeps them.
+      expect(problems.filter((p) => p.code !== 'looks-like-missing')).toEqual([]);
       expect(withoutPlaces(value.rows)).toEqual(withoutPlaces(rows));
       expect(writeTables(value.rows)).toEqual(texts);
     }),
@@ -150,7 +151,8 @@ test('any rows survive a workbook', async () => {
   await fc.assert(
     fc.asyncProperty(anyTables, async (rows) => {
       const { value, problems } = await readTables([{ name: 'book.xlsx', bytes: await writeWorkbook(rows) }]);
-      expect(problems).toEqual([]);
+      // Random numbers may be 999 or nearly nothing: the reader asks, and keeps them.
+      expect(problems.filter((p) => p.code !== 'looks-like-missing')).toEqual([]);
       expect(withoutPlaces(value.rows)).toEqual(withoutPlaces(rows));
     }),
     { numRuns: 60 },

@@ -8,6 +8,7 @@
 
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import { type Compilable, Kysely, type SqliteDatabase, SqliteDialect } from 'kysely';
+import { watchPlace } from './book-place.ts';
 import type { BookTables } from './book-tables.ts';
 import { asFailure } from './sqlite-failures.ts';
 
@@ -17,17 +18,34 @@ export interface BookDatabase {
   readonly sqlite: DatabaseSync;
   readonly kysely: Kysely<BookTables>;
   prepare(query: Compilable): StatementSync;
+  /** Throws when the file is not any more where it was opened. */
+  checkPlace(): void;
 }
 
 export const memoryFolder = ':memory:';
 
-export function openDatabase(folder: string, path: string, busyTimeoutMs: number): BookDatabase {
+export function openDatabase(
+  folder: string,
+  path: string,
+  busyTimeoutMs: number,
+  { readOnly = false }: { readonly readOnly?: boolean } = {},
+): BookDatabase {
   return withFailures(folder, () => {
-    const sqlite = new DatabaseSync(path, { timeout: busyTimeoutMs, enableForeignKeyConstraints: true });
+    const sqlite = new DatabaseSync(path, {
+      timeout: busyTimeoutMs,
+      enableForeignKeyConstraints: true,
+      readOnly,
+    });
     const kysely = new Kysely<BookTables>({
       dialect: new SqliteDialect({ database: asKyselyDatabase(sqlite) }),
     });
-    return { folder, sqlite, kysely, prepare: (query) => sqlite.prepare(query.compile().sql) };
+    return {
+      folder,
+      sqlite,
+      kysely,
+      prepare: (query) => sqlite.prepare(query.compile().sql),
+      checkPlace: path === memoryFolder ? () => {} : watchPlace(folder, path),
+    };
   });
 }
 
@@ -57,6 +75,8 @@ export function inTransaction<Value>(
     sqlite.exec('BEGIN IMMEDIATE');
     try {
       const value = work();
+      // What is written to a file that nobody can find again must not be called kept.
+      database.checkPlace();
       sqlite.exec('COMMIT');
       return value;
     } catch (error) {

@@ -1,8 +1,10 @@
 /** Makes and opens survey books: a folder with `book.sqlite` and `photos/`. */
 
-import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Failure } from '../survey/failure.ts';
+import type { BookInfo } from '../survey/store.ts';
+import { manifestName } from './backup-manifest.ts';
 import { type BookDatabase, memoryFolder, openDatabase, settle, withFailures } from './book-database.ts';
 import { asFileFailure } from './file-failures.ts';
 import { migrate, refuseNewer, schemaVersion } from './migrations.ts';
@@ -49,7 +51,9 @@ export async function createBook(
 /** Opens a book and brings it to the schema of this program. */
 export async function openBook(folder: string, options: OpenOptions = {}): Promise<SqliteStore> {
   const path = join(folder, fileName);
+  if (existsSync(join(folder, manifestName))) throw new Failure('book-is-backup', { folder });
   if (!existsSync(path)) throw new Failure('no-book-here', { folder });
+  refuseReadOnly(folder, path);
   const database = openDatabase(folder, path, options.busyTimeoutMs ?? usualBusyTimeoutMs);
   try {
     withFailures(folder, () => refuseStranger(database));
@@ -60,20 +64,30 @@ export async function openBook(folder: string, options: OpenOptions = {}): Promi
     database.sqlite.close();
     throw error;
   }
-  return sqliteStore(database);
+  return sqliteStore(database, memoryLike);
 }
 
 /** A book in memory that is gone when it is closed: for tests and for trying things out. */
 export async function openMemoryBook(book: NewBook): Promise<SqliteStore> {
+  return sqliteStore(memoryDatabase(book), memoryLike);
+}
+
+/** The name of the database in the folder of a book. */
+export const fileName = 'book.sqlite';
+const draftName = 'book.sqlite.draft';
+const usualBusyTimeoutMs = 5000;
+
+function memoryDatabase(book: NewBook): BookDatabase {
   const database = openDatabase(memoryFolder, memoryFolder, usualBusyTimeoutMs);
   settle(database);
   fill(database, book);
-  return sqliteStore(database);
+  return database;
 }
 
-const fileName = 'book.sqlite';
-const draftName = 'book.sqlite.draft';
-const usualBusyTimeoutMs = 5000;
+/** An empty book in memory that carries the name and identity of another. */
+function memoryLike({ name, invented, createdAt: at, bookId }: BookInfo): BookDatabase {
+  return memoryDatabase({ name, invented, at, bookId });
+}
 
 function makeFolders(folder: string, draft: string): void {
   try {
@@ -88,6 +102,15 @@ function fill(database: BookDatabase, { name, invented, at, bookId }: NewBook): 
   migrate(database);
   const row = { book_id: bookId, name, invented: Number(invented), created_at: at };
   database.prepare(database.kysely.insertInto('book').values(row)).run(...Object.values(row));
+}
+
+/** SQLite would only say that it cannot open the file beside the book in which it writes. */
+function refuseReadOnly(folder: string, path: string): void {
+  try {
+    for (const one of [folder, path]) accessSync(one, constants.W_OK);
+  } catch (error) {
+    throw asFileFailure(error, folder);
+  }
 }
 
 /** Only looks: a newer book, or a file that is no book, is left as it was found. */

@@ -10,9 +10,17 @@ export function* dumpTables(database: BookDatabase): Generator<string> {
   const kysely = database.kysely as unknown as AnyKysely;
   for (const kind of recordKinds) {
     const { table } = kindTables[kind];
+    if (!hasTable(database, table)) continue;
     const query = database.prepare(kysely.selectFrom(table).selectAll().orderBy('id'));
     for (const row of query.iterate()) yield `${table} ${JSON.stringify(row)}\n`;
   }
   const digest = database.prepare(kysely.selectFrom('data_digest').selectAll()).get();
   yield `data_digest ${digest?.digest}\n`;
+}
+
+/** A backup made by an earlier program has the tables of its day, and is compared as it is. */
+function hasTable({ sqlite }: BookDatabase, table: string): boolean {
+  return (
+    sqlite.prepare("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = ?").get(table) !== undefined
+  );
 }

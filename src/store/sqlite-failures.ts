@@ -6,6 +6,7 @@ export function asFailure(error: unknown, folder: string): unknown {
   const code = primaryResultCode(error);
   if (code === null) return error;
   const detail = (error as Error).message;
+  if (resultCode(error) === databaseMoved) return new Failure('folder-gone', { folder }, error);
   switch (code) {
     case busy:
     case locked:
@@ -59,5 +60,7 @@ const full = 13;
 const cannotOpen = 14;
 const notADatabase = 26;
 const foreignKey = 787;
+/** The file is not any more where it was opened. */
+const databaseMoved = 1032;
 const primaryKey = 1555;
 const uniqueKey = 2067;

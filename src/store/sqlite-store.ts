@@ -7,24 +7,31 @@
 
 import type { BookInfo, Store } from '../survey/store.ts';
 import type { RecordKind, RecordOf } from '../survey/words.ts';
+import { asOfView } from './as-of-view.ts';
 import { type BookDatabase, guarded, withFailures } from './book-database.ts';
+import { type LastWritten, lastWritten } from './book-place.ts';
+import { dataVersionOf } from './book-summary.ts';
 import type { AnyKysely } from './current-tables.ts';
 import { dumpTables } from './dump-tables.ts';
 import { type AnyRow, kindTables } from './kind-tables.ts';
 import { readRevisions } from './read-revisions.ts';
 import { readSurvey } from './read-survey.ts';
 import { rebuildTables } from './rebuild-tables.ts';
-import { digestText } from './record-digest.ts';
 import { readSpeciesSeen } from './species-seen.ts';
-import { readDigest } from './stored-digest.ts';
 import { writeChanges } from './write-changes.ts';
 
 export interface SqliteStore extends Store {
   /** The current tables as text, to compare two books by the byte. */
   dump(): Promise<string>;
+  lastWritten(): Promise<LastWritten>;
+  asOf(instant: string): Promise<SqliteStore>;
 }
 
-export function sqliteStore(database: BookDatabase): SqliteStore {
+/** `makeMemory` makes an empty book in memory with the same name, for a view of the past. */
+export function sqliteStore(
+  database: BookDatabase,
+  makeMemory: (info: BookInfo) => BookDatabase,
+): SqliteStore {
   const { folder } = database;
   return {
     info: () => readInfo(database),
@@ -33,9 +40,14 @@ export function sqliteStore(database: BookDatabase): SqliteStore {
       guarded(database, () => readSurvey(database, surveyId, options)),
     speciesSeen: () => guarded(database, () => readSpeciesSeen(database)),
     apply: async (changes, signature, newId) => writeChanges(database, changes, signature, newId),
-    revisions: (recordId) => readRevisions(database, recordId),
-    dataVersion: async () => withFailures(folder, () => digestText(readDigest(database)).slice(0, 12)),
-    rebuild: async () => rebuildTables(database),
+    revisions: (recordId, kinds) => readRevisions(database, { recordId, kinds }),
+    asOf: async (instant) => {
+      const memory = makeMemory(await readInfo(database));
+      return asOfView({ book: database, memory, view: sqliteStore(memory, makeMemory) }, instant);
+    },
+    lastWritten: async () => withFailures(folder, () => lastWritten(database)),
+    dataVersion: async () => withFailures(folder, () => dataVersionOf(database)),
+    rebuild: async () => rebuildTables({ from: database, into: database }),
     dump: async () => withFailures(folder, () => [...dumpTables(database)].join('')),
     close: () => closeDatabase(database),
   };

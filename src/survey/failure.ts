@@ -18,6 +18,18 @@ export const failureParameters = {
   'read-only': ['folder'],
   'disk-full': ['folder'],
   'disk-fault': ['folder', 'detail'],
+  /** The book was there when it was opened and is not any more: a stick pulled out, a folder moved. */
+  'folder-gone': ['folder'],
+  // copies of a book
+  'book-is-backup': ['folder'],
+  'no-backup-here': ['path'],
+  'backup-damaged': ['path', 'detail'],
+  'backup-failed': ['path', 'detail'],
+  'folder-not-empty': ['folder'],
+  // the book as it stood
+  'nothing-yet': ['moment', 'first'],
+  'past-stays': ['moment'],
+  'nothing-in-history': ['asked'],
   // what a change would do to the records; nothing was written
   'record-invalid': ['kind', 'recordId', 'field', 'detail'],
   'already-there': ['kind', 'key'],
@@ -28,6 +40,12 @@ export const failureParameters = {
   'unknown-species-name': ['name', 'nearest', 'known'],
   'unknown-stratum-name': ['name', 'nearest', 'known'],
   'no-survey-yet': [],
+  // answers; `nearest` and `known` may be empty
+  'no-such-question': ['code', 'nearest', 'known'],
+  'several-questions': ['code', 'count', 'known'],
+  'stop-not-answerable': ['code'],
+  /** "None seen" said of a station that has no belt to mark. */
+  'belts-not-entered': ['station'],
   'path-not-found': ['path'],
   'not-a-demo-book': ['folder'],
   'cannot-write': ['path', 'detail'],

@@ -60,8 +60,17 @@ export interface Store {
    * `newId` makes the identity of the act (UUIDv7), so that tests can fix it.
    */
   apply(changes: Iterable<Change>, signature: Signature, newId: () => string): Promise<void>;
-  /** Revisions in the order in which they were made; of one record when its identity is given. */
-  revisions(recordId?: string): AsyncIterable<Revision>;
+  /**
+   * Revisions in the order in which they were made, whatever their clocks said; of one record when its
+   * identity is given, or of some kinds of record only.
+   */
+  revisions(recordId?: string, kinds?: readonly RecordKind[]): AsyncIterable<Revision>;
+  /**
+   * The book as it stood at a moment (ISO instant in UTC), made again from the revisions and only there to
+   * be read. Clocks jump: the order of the acts decides, and an act whose clock disagrees with the others
+   * counts as made just after the one before it. Close it before the book itself.
+   */
+  asOf(instant: string): Promise<Store>;
   /**
    * A digest of the current records, equal on every machine that holds the same records,
    * whatever the order in which they were written.

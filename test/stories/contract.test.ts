@@ -22,10 +22,16 @@ describe('--json', () => {
       demo: ['--book', demo],
       import: [temporaryFolder(), '--book', demo],
       check: ['--book', demo],
+      answer: `--book ${demo} --code far-from-plan --survey S --answer x --who A --why B`.split(' '),
       density: ['--book', demo, '--species', 'sandfish'],
       sizes: ['--book', demo, '--species', 'sandfish'],
       report: ['--book', demo, '--to', join(temporaryFolder(), 'r.html')],
       export: ['--book', demo, '--to', temporaryFolder()],
+      history: ['--book', demo],
+      backup: ['--book', demo],
+      // In the order of this list: the backup was made by the call above.
+      restore: [demo, '--book', join(temporaryFolder(), 'restored')],
+      verify: ['--book', demo],
     };
     expect(Object.keys(calls).sort()).toEqual(commands.map((command) => command.name).sort());
     for (const [verb, args] of Object.entries(calls)) {

@@ -1,11 +1,13 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { defaultDensitySettings } from '../../estimates/density/density-settings.ts';
+import { writeWorkbook } from '../../exchange/write-tables.ts';
 import { densityLines } from '../../report/density-lines.ts';
 import { createBook, openBook } from '../../store/book-folder.ts';
 import { Failure } from '../../survey/failure.ts';
 import type { Store } from '../../survey/store.ts';
 import { demoRows } from '../../tasks/demo/demo-rows.ts';
+import { messyDay } from '../../tasks/demo/messy-day.ts';
 import { estimateDensity } from '../../tasks/estimate-density.ts';
 import { type ImportResult, importRows } from '../../tasks/import/import-rows.ts';
 import { readTotalsOf } from '../../tasks/read-totals.ts';
@@ -15,6 +17,7 @@ import type { CliCommand } from '../commands.ts';
 import type { Io } from '../io.ts';
 import { printJson } from '../json-output.ts';
 import { writeReport } from '../write-report.ts';
+import { writeWhole } from '../write-whole.ts';
 import { totalsTable } from './import.ts';
 
 interface DemoOptions extends CommonOptions {
@@ -37,6 +40,7 @@ export const demoCommand: CliCommand = {
         const store = await openDemoBook(io, resolve(io.cwd, options.book));
         try {
           const result = await fillDemoBook(io, store, options.seed);
+          await writePractice(resolve(io.cwd, options.book), options.seed);
           if (options.json) {
             const settings = { book: options.book, seed: options.seed };
             const dataVersion = await store.dataVersion();
@@ -52,6 +56,9 @@ export const demoCommand: CliCommand = {
               `The demo book is in ${options.book}. All of it is invented: the islands, the people, the animals.\n\n`,
             );
             io.stdout(`${totalsTable(result.totals)}\n`);
+            io.stdout(
+              `To practise: ${join(options.book, practiceFolder)} holds one messy field day (see the handbook).\n`,
+            );
           }
           if (options.report) await showHeadlines(io, store, options);
         } finally {
@@ -59,6 +66,18 @@ export const demoCommand: CliCommand = {
         }
       }),
 };
+
+const practiceFolder = 'practice';
+
+/** The messy field day, as typed and with its stops mended, for a practice book of its own. */
+async function writePractice(book: string, seed: number): Promise<void> {
+  const { asTyped, stopsMended } = messyDay(seed);
+  writeWhole(join(book, practiceFolder, 'messy-field-day.xlsx'), await writeWorkbook(asTyped));
+  writeWhole(
+    join(book, practiceFolder, 'messy-field-day-stops-mended.xlsx'),
+    await writeWorkbook(stopsMended),
+  );
+}
 
 /** Invented data never enter a real book. */
 async function openDemoBook(io: Io, folder: string): Promise<Store> {

@@ -4,15 +4,16 @@ import { type DensitySettings, defaultDensitySettings } from '../../estimates/de
 import { sentence } from '../../report/catalogue/sentence.ts';
 import { densityLines } from '../../report/density-lines.ts';
 import { estimateDensity } from '../../tasks/estimate-density.ts';
-import { acceptanceOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
+import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import { exitCodes } from '../exit-codes.ts';
 import type { Io } from '../io.ts';
 import { printJson } from '../json-output.ts';
-import { withBook } from '../open.ts';
+import { withBookAsOf } from '../open.ts';
 import { problemLines } from '../print-problems.ts';
 
 interface DensityOptions extends CommonOptions {
+  readonly asOf: string | null;
   readonly survey?: string;
   readonly species?: string;
   readonly by: DensitySettings['by'];
@@ -41,7 +42,7 @@ export const densityCommand: CliCommand = {
       ),
     ).action(async (options: DensityOptions) => {
       const settings = settingsOf(options);
-      await withBook(io, options.book, async (store) => {
+      await withBookAsOf(io, options, async (store) => {
         const request = { survey: options.survey ?? null, species: options.species ?? null, settings };
         const result = await estimateDensity(store, request);
         if (options.json) printAnswers(io, options, result);
@@ -100,6 +101,7 @@ function densityOptions(command: Command): Command {
       addMerge,
       [],
     )
+    .addOption(asOfOption())
     .option('--fpc', 'finite population correction, by stratum area over station area')
     .option('--clumping <k>', 'clumping k for the bound when nothing was seen', numberOption('k', 0.01, 1000))
     .option('--accept <who: why>', 'let a held answer go ahead, by name and reason', acceptanceOption);

@@ -3,13 +3,14 @@ import { writeTables, writeWorkbook } from '../../exchange/write-tables.ts';
 import { formatCount } from '../../report/numbers.ts';
 import { textTable } from '../../report/text-table.ts';
 import { bookRows } from '../../tasks/book-rows.ts';
-import { type CommonOptions, commandOf } from '../command.ts';
+import { asOfOption, type CommonOptions, commandOf } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import { printJson } from '../json-output.ts';
-import { withBook } from '../open.ts';
+import { withBookAsOf } from '../open.ts';
 import { writeWhole } from '../write-whole.ts';
 
 interface ExportOptions extends CommonOptions {
+  readonly asOf: string | null;
   readonly to: string;
   readonly survey?: string;
 }
@@ -25,8 +26,9 @@ export const exportCommand: CliCommand = {
     )
       .requiredOption('--to <path>', 'a folder, or a file that ends in .xlsx')
       .option('--survey <name>', 'one survey only')
+      .addOption(asOfOption())
       .action(async (options: ExportOptions) => {
-        await withBook(io, options.book, async (store) => {
+        await withBookAsOf(io, options, async (store) => {
           const tables = await bookRows(store, options.survey ?? null);
           const target = resolve(io.cwd, options.to);
           if (/\.xlsx$/i.test(options.to)) writeWhole(target, await writeWorkbook(tables));

@@ -1,13 +1,14 @@
 import { Option } from 'commander';
 import { defaultDensitySettings } from '../../estimates/density/density-settings.ts';
 import { type PositionDetail, positionDetails } from '../../report/position-detail.ts';
-import { acceptanceOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
+import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import { printJson } from '../json-output.ts';
-import { withBook } from '../open.ts';
+import { withBookAsOf } from '../open.ts';
 import { writeReport } from '../write-report.ts';
 
 interface ReportOptions extends CommonOptions {
+  readonly asOf: string | null;
   readonly survey?: string;
   readonly to?: string;
   readonly decision?: string;
@@ -35,8 +36,9 @@ export const reportCommand: CliCommand = {
       )
       .option('--class <mm>', 'width of the length classes', numberOption('the class width', 1, 1000), 20)
       .option('--accept <who: why>', 'let held answers go ahead, by name and reason', acceptanceOption)
+      .addOption(asOfOption())
       .action(async (options: ReportOptions) => {
-        await withBook(io, options.book, async (store) => {
+        await withBookAsOf(io, options, async (store) => {
           const written = await writeReport(io, store, {
             book: options.book,
             to: options.to ?? null,

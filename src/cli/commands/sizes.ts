@@ -3,12 +3,13 @@ import type { SizesAnswer } from '../../estimates/answers.ts';
 import { sentence } from '../../report/catalogue/sentence.ts';
 import { sizesLines } from '../../report/sizes-lines.ts';
 import { estimateSizes } from '../../tasks/estimate-sizes.ts';
-import { type CommonOptions, commandOf, numberOption } from '../command.ts';
+import { asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import { printJson } from '../json-output.ts';
-import { withBook } from '../open.ts';
+import { withBookAsOf } from '../open.ts';
 
 interface SizesOptions extends CommonOptions {
+  readonly asOf: string | null;
   readonly survey?: string;
   readonly species?: string;
   readonly by: SizesAnswer['scope']['by'];
@@ -36,8 +37,9 @@ export const sizesCommand: CliCommand = {
       .option('--limit <mm>', 'size limit; default: the one in the book', numberOption('the limit', 1, 5000))
       .option('--class <mm>', 'width of the length classes', numberOption('the class width', 1, 1000), 20)
       .option('--confidence <share>', 'of the interval', numberOption('the confidence', 0.5, 0.999), 0.95)
+      .addOption(asOfOption())
       .action(async (options: SizesOptions) => {
-        await withBook(io, options.book, async (store) => {
+        await withBookAsOf(io, options, async (store) => {
           const result = await estimateSizes(store, {
             survey: options.survey ?? null,
             species: options.species ?? null,

@@ -7,8 +7,6 @@ export const problemsReading = {
   'no-such-file': 'there is no such file or folder; check the path',
   'file-unreadable':
     'this file cannot be read[: {why}]; save it as CSV in UTF-8 or as XLSX, and read it again',
-  'file-not-utf8':
-    'this text is not written in UTF-8, so its special letters would be misread; save it as CSV in UTF-8',
   'broken-quotes':
     'the quotes in this row do not close; every text in quotes needs one at its start and one at its end',
   'unknown-table':
@@ -32,5 +30,42 @@ export const problemsReading = {
   'not-one-of': '{column} is “{value}”; it should be one of: {options}[; did you mean {suggestion}?]',
   'cover-not-understood':
     '{column} has “{part}”; write each cover as name:percent, with ; between them, as sand:40; rubble:60',
+  'file-too-large':
+    '“{name}” is larger than this program opens, packed or unpacked (the limit is {limitMb} MB); save the tables as CSV files, or in parts',
+  'too-many-rows': 'this file has more than {limit} rows; read it in parts',
+  'too-many-columns': 'this table has {columns} columns, and the limit is {limit}; is this the right file?',
+  'cell-too-long':
+    '{column} holds {letters} letters, and a cell holds at most {limit}; is a quote open somewhere above?',
+  'file-encoding-assumed':
+    'this text is not written in UTF-8; it was read as Windows-1252 (Western European), so look at the letters with accents, or save it as CSV in UTF-8',
+  'rows-above-header': '{rows} rows above the header (“{value}”) were not read',
+  'repeated-header': 'the header row stands here again; it was not read as data',
+  'second-table':
+    'this row looks like the header of another table[ ({table})]; give each table a sheet or file of its own, or let a mapping name both with headerRow and lastRow',
+  'footer-row':
+    '“{value}” looks like a line below the table and not like data; take it out, or let a mapping leave it out with lastRow or leaveOut',
+  'unnamed-column':
+    'column {column} has no name in the header and was not read (it holds “{value}”); give it a name, or call it “#{number}” in a mapping',
+  'hidden-sheet':
+    'the sheet “{value}” is hidden and was not read; show it in the spreadsheet, or name it in a mapping',
+  'merged-cells':
+    'the cells {value} are merged, and only the first of them holds the value; part them and fill each, or let a mapping say mergedCells: "repeat"',
+  'formula-values-read':
+    '{cells} cells hold formulas; the values they showed when the file was saved were read',
+  'formula-without-value':
+    'the formula in {value} has no usable value; open the file in a spreadsheet, look at the cell and save it again',
+  'comma-unclear':
+    '{column} is “{value}”: {asDecimal} or {asThousands}? Write it without a comma, or let a mapping say decimal: "comma" or decimal: "point"',
+  'commas-decided': 'commas in numbers were read as {habit} marks, because “{value}” stands in this file',
+  'day-or-month-first':
+    '{column} is “{value}”[: {dayFirst} if the day comes first][, {monthFirst} if the month comes first]; write year-month-day, or let a mapping say dateForms: "D/M/YYYY" or "M/D/YYYY"',
+  'day-order-decided':
+    'the days in {column} were read with the {habit} first, because of “{value}”; nothing in the column speaks against it',
+  'day-range':
+    '{column} is “{value}”, from {first} to {last}; write the day that counts, or let a mapping say dateRange: "first" or "last"',
+  'number-approximate':
+    '{column} is “{value}”, which is not one number[; did you mean {suggestion}?]; write the number that counts, or let a mapping say how such numbers are read (approximate)',
+  'looks-like-missing':
+    '{column} is {value}; was it measured, or does it stand for “not known”? A mapping can name such numbers under missing',
   'more-of-the-same': '{count} more of the kind “{code}” are not listed',
 } as const satisfies Partial<Record<ProblemCode, string>>;

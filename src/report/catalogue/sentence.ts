@@ -10,6 +10,7 @@ import type { ReasonCode } from '../../survey/reason-codes.ts';
 import { formatShort, formatSignificant } from '../numbers.ts';
 import { failures } from './failures.ts';
 import { fillSentence, slotsOf } from './fill.ts';
+import { problemsChecks } from './problems-checks.ts';
 import { problemsMapping } from './problems-mapping.ts';
 import { problemsReading } from './problems-reading.ts';
 import { problemsRows } from './problems-rows.ts';
@@ -23,6 +24,7 @@ const problemSentences: Readonly<Record<ProblemCode, string>> = {
   ...problemsRows,
   ...problemsSurvey,
   ...problemsMapping,
+  ...problemsChecks,
 };
 
 interface Catalogue {

@@ -1,0 +1,60 @@
+/** The photographs of a book as files: listed, copied with their checksums, compared. */
+
+import { createHash } from 'node:crypto';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  writeSync,
+} from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+
+export interface PhotoFile {
+  /** Path within `photos/`, with `/` between. */
+  readonly path: string;
+  readonly bytes: number;
+  readonly sha256: string;
+}
+
+export const photosName = 'photos';
+
+/** Paths within `photos/`, in order. Links are left alone: what they point at is not the book's. */
+export function photoPaths(folder: string): readonly string[] {
+  const photos = join(folder, photosName);
+  if (!existsSync(photos)) return [];
+  return readdirSync(photos, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(photos, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+}
+
+/** Copies one photo and reads the copy again. Throws when it is not what was read. */
+export function copyPhoto(path: string, from: string, to: string): PhotoFile {
+  const bytes = readFileSync(join(from, photosName, path));
+  const target = join(to, photosName, path);
+  mkdirSync(dirname(target), { recursive: true });
+  const file = openSync(target, 'w');
+  try {
+    for (let written = 0; written < bytes.length; ) written += writeSync(file, bytes, written);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+  const photo = { path, bytes: bytes.length, sha256: sha256(bytes) };
+  if (photoState(to, photo) !== 'same') throw new Error(`the copy of the photo ${path} is not like it`);
+  return photo;
+}
+
+export function photoState(folder: string, photo: PhotoFile): 'same' | 'changed' | 'missing' {
+  const path = join(folder, photosName, photo.path);
+  if (!existsSync(path)) return 'missing';
+  return sha256(readFileSync(path)) === photo.sha256 ? 'same' : 'changed';
+}
+
+function sha256(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}

@@ -1,0 +1,185 @@
+/** A record of the book in the words people use: its table, its names, its columns as in the import tables. */
+
+import { tableDefinitions } from '../exchange/table-definitions.ts';
+import type { TableName } from '../survey/table-rows.ts';
+import type { Length, RecordKind, RecordOf, Species, Station, Transect } from '../survey/words.ts';
+
+/** The names in force, by identity. Nothing is known of an identity that never was in the book. */
+export interface NamesInForce {
+  readonly names: ReadonlyMap<string, string>;
+  readonly stations: ReadonlyMap<string, Station>;
+  readonly transects: ReadonlyMap<string, Transect>;
+}
+
+export type NamesOfRecord = Readonly<Record<string, string | number>>;
+export type Cell = string | number | boolean | null;
+
+type AnyRecord = RecordOf<RecordKind>;
+
+export const tableOfKind: Readonly<Record<RecordKind, TableName | 'mappings' | 'answers'>> = {
+  stratum: 'strata',
+  protocol: 'protocols',
+  species: 'species',
+  survey: 'surveys',
+  station: 'stations',
+  transect: 'transects',
+  tally: 'counts',
+  weight: 'weights',
+  target: 'targets',
+  sizeLimit: 'limits',
+  mapping: 'mappings',
+  answer: 'answers',
+};
+
+/** The names under which people know a record: survey, station, transect, swim, species. */
+export function namesOfRecord(kind: RecordKind, record: AnyRecord, known: NamesInForce): NamesOfRecord {
+  const filled = Object.entries(allNames(kind, record, known)).filter(
+    ([, name]) => name !== null && name !== undefined && name !== '',
+  );
+  return Object.fromEntries(filled) as NamesOfRecord;
+}
+
+function allNames(kind: RecordKind, record: AnyRecord, known: NamesInForce) {
+  const given = record as Given;
+  switch (kind) {
+    case 'stratum':
+    case 'protocol':
+    case 'species':
+    case 'survey':
+    case 'mapping':
+      return { [kind]: given.name };
+    case 'station':
+      return { survey: nameOf(given.surveyId, known), station: given.code };
+    case 'transect':
+      return transectNames(given, known);
+    case 'tally':
+      return { ...transectOf(given.transectId, known), species: nameOf(given.speciesId, known) };
+    case 'weight':
+      return {
+        survey: nameOf(given.surveyId, known),
+        station: given.stationCode,
+        species: nameOf(given.speciesId, known),
+        animal: given.ordinal,
+      };
+    case 'target':
+      return { survey: nameOf(given.surveyId, known), species: nameOf(given.speciesId, known) };
+    case 'sizeLimit':
+      return { species: nameOf(given.speciesId, known), source: given.source };
+    case 'answer':
+      return placeOfAnswer(given.problemKey ?? '');
+  }
+}
+
+type Given = Partial<{
+  -readonly [Field in
+    | 'name'
+    | 'code'
+    | 'surveyId'
+    | 'stationId'
+    | 'transectId'
+    | 'speciesId'
+    | 'stationCode'
+    | 'source'
+    | 'problemKey']: string | null;
+}> & { ordinal?: number; swim?: number };
+
+function nameOf(id: string | null | undefined, known: NamesInForce): string | undefined {
+  return id === null || id === undefined ? undefined : known.names.get(id);
+}
+
+function transectNames({ stationId, code, swim }: Given, known: NamesInForce) {
+  const station = known.stations.get(stationId ?? '');
+  return { survey: nameOf(station?.surveyId, known), station: station?.code, transect: code, swim };
+}
+
+function transectOf(id: string | null | undefined, known: NamesInForce) {
+  const transect = known.transects.get(id ?? '');
+  return transect === undefined ? {} : transectNames(transect, known);
+}
+
+/** A question is kept under its code and its place (`survey/problem-key.ts`). */
+function placeOfAnswer(problemKey: string) {
+  try {
+    const [question, survey, station, transect, swim, species] = JSON.parse(problemKey) as string[];
+    return { question, survey, station, transect, swim: transect === '' ? undefined : swim, species };
+  } catch {
+    return { question: problemKey };
+  }
+}
+
+/** The columns of a record with what stands in them, identities as names, in the order of the import table. */
+export function cellsOfRecord(
+  kind: RecordKind,
+  record: AnyRecord,
+  known: NamesInForce,
+): ReadonlyMap<string, Cell> {
+  const columns = columnsOf(kind);
+  const cells = Object.entries(record)
+    // The question and place of an answer are its names; its key is for the program.
+    .filter(
+      ([field]) => field !== 'id' && !(kind === 'answer' && (field === 'problemKey' || field === 'code')),
+    )
+    .map(([field, value]) => cellOf(columns, field, value, known));
+  const order = [...columns.values()];
+  // The lengths of a count stand in a table of their own, so they come last.
+  const place = (column: string) => (order.includes(column) ? order.indexOf(column) : order.length);
+  return new Map(cells.sort(([a], [b]) => place(a) - place(b)));
+}
+
+function cellOf(
+  columns: ReadonlyMap<string, string>,
+  field: string,
+  value: unknown,
+  known: NamesInForce,
+): readonly [string, Cell] {
+  const reference = references[field];
+  if (reference === undefined) return [columns.get(field) ?? snakeCase(field), inOneCell(field, value)];
+  const id = value as string | null;
+  if (id === null) return [reference, null];
+  const name = known.names.get(id) ?? known.stations.get(id)?.code ?? known.transects.get(id)?.code;
+  return [reference, name ?? id];
+}
+
+const references: Readonly<Partial<Record<string, string>>> = {
+  surveyId: 'survey',
+  stratumId: 'stratum',
+  protocolId: 'protocol',
+  stationId: 'station',
+  transectId: 'transect',
+  speciesId: 'species',
+};
+
+/** From the fields of a record to the columns of its import table. */
+function columnsOf(kind: RecordKind): ReadonlyMap<string, string> {
+  const table = tableOfKind[kind];
+  if (table === 'mappings' || table === 'answers') return new Map([['name', 'mapping']]);
+  const columns = new Map(tableDefinitions[table].columns.map(({ field, column }) => [field, column]));
+  // Their codes have the names of the table in the rows, and the name "code" in the record.
+  if (kind === 'transect') columns.set('code', 'transect');
+  if (kind === 'weight') columns.set('stationCode', 'station').set('ordinal', 'animal');
+  return columns;
+}
+
+function inOneCell(field: string, value: unknown): Cell {
+  if (!Array.isArray(value)) return value as Cell;
+  if (value.length === 0) return null;
+  if (field === 'lengths') return value.map(lengthInWords).join('; ');
+  if (field === 'cover') return value.map(({ name, percent }) => `${name}:${percent}`).join('; ');
+  return value.join('; ');
+}
+
+/** "182.5 mm ×2 (body relaxed)". */
+function lengthInWords({ lengthMm, n, measure, photo }: Length): string {
+  const said = [measure, photo].filter((word) => word !== null).join(', ');
+  return `${lengthMm} mm${n === 1 ? '' : ` ×${n}`}${said === '' ? '' : ` (${said})`}`;
+}
+
+function snakeCase(field: string): string {
+  return field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+}
+
+/** Every name of a species, in small letters. */
+export function allNamesOf(species: Species): readonly string[] {
+  const names = [species.name, species.code, species.commonName, species.localName, ...species.aliases];
+  return names.filter((name) => name !== null).map((name) => name.toLowerCase());
+}
