@@ -21,21 +21,35 @@ const map: Readonly<Record<string, Room>> = {
   survey: { rooms: [], packages: ['zod', 'fastest-levenshtein'], node: false },
   // what the counts say
   estimates: { rooms: ['maths', 'survey'], packages: [], node: false },
-  // text and bytes <-> survey words
-  exchange: {
+  // where to go and when; geodesy, magnetic model and polygon sets from kept libraries
+  planning: {
     rooms: ['estimates', 'maths', 'survey'],
-    packages: ['papaparse', 'hucre', 'fflate', 'zod', 'fastest-levenshtein'],
+    packages: ['geographiclib-geodesic', 'geomagnetism', 'polyclip-ts'],
+    node: false,
+  },
+  // text and bytes <-> survey words; one XML library for GPX and KML
+  exchange: {
+    rooms: ['planning', 'estimates', 'maths', 'survey'],
+    packages: ['papaparse', 'hucre', 'zod', 'fastest-levenshtein', 'fast-xml-parser'],
     node: false,
   },
   // values -> figures, tables, sentences, documents
-  report: { rooms: ['estimates', 'maths', 'survey'], packages: ['@observablehq/plot'], node: false },
+  report: {
+    rooms: ['planning', 'estimates', 'maths', 'survey'],
+    packages: ['@observablehq/plot'],
+    node: false,
+  },
   // one function per thing the officer does
-  tasks: { rooms: ['report', 'exchange', 'estimates', 'maths', 'survey'], packages: ['zod'], node: false },
+  tasks: {
+    rooms: ['report', 'exchange', 'planning', 'estimates', 'maths', 'survey'],
+    packages: ['zod'],
+    node: false,
+  },
   // SQL
   store: { rooms: ['survey'], packages: ['kysely'], node: true },
   // opens the store and the files, joins everything
   cli: {
-    rooms: ['store', 'tasks', 'report', 'exchange', 'estimates', 'maths', 'survey'],
+    rooms: ['store', 'tasks', 'report', 'exchange', 'planning', 'estimates', 'maths', 'survey'],
     packages: ['commander', 'linkedom', 'uuid', 'fastest-levenshtein'],
     node: true,
   },
