@@ -73,11 +73,50 @@ export function smallSurvey(number = 1, first?: SmallSurvey): SmallSurvey {
   add('target', { surveyId: survey.id, speciesId: species!.id });
   add('mapping', { name: `mapping ${number}`, content: '{"files": []}\n' });
   add('answer', { problemKey: `station-unresolved ${number}`, value: number % 2 === 0 ? null : '41' });
+  add('mapArea', { name: `area ${number}`, role: 'stratum' });
+  add('plan', { name: `plan ${number}` });
+  add('day', { surveyId: survey.id });
+  if (!first)
+    add('ownValue', { speciesId: species!.id, what: 'size-at-maturity', source: 'our own dissections' });
   if (!first) add('sizeLimit', { speciesId: species!.id, minimumMm: 200, source: 'a village rule' });
   const of = <K extends RecordKind>(kind: K) =>
     changes.filter((change) => change.kind === kind).map((change) => change.after as RecordOf<K>);
   return { surveyId: survey.id, changes, of };
 }
+
+const corners = [
+  { latitudeDeg: -20, longitudeDeg: 179.9 },
+  { latitudeDeg: -20.1, longitudeDeg: -179.9 },
+  { latitudeDeg: -20.1, longitudeDeg: 179.9 },
+  { latitudeDeg: -20, longitudeDeg: 179.9 },
+];
+
+const plan: RecordOf<'plan'>['content'] = {
+  survey: null,
+  decision: 'open the flat again?',
+  protocol: null,
+  seed: 7,
+  method: 'pivotal',
+  minimumSpacingM: null,
+  drawnOn: '2025-02-02',
+  drawnBy: 'Officer A',
+  strata: [{ name: 'North reef', areaHa: 12.5, maskedHa: 0, stations: 1, spares: 1 }],
+  stations: [
+    {
+      code: 'N1',
+      stratum: 'North reef',
+      position: corners[0]!,
+      selection: 'random',
+      role: 'planned',
+      replaces: null,
+      belts: [],
+      shareInside: null,
+    },
+  ],
+  passedOver: [],
+  replacements: [],
+  laid: null,
+};
 
 /** The blank of each kind: unknown everywhere that unknown is allowed. */
 const blanks: { readonly [K in RecordKind]: Partial<RecordOf<K>> } = {
@@ -148,6 +187,31 @@ const blanks: { readonly [K in RecordKind]: Partial<RecordOf<K>> } = {
   target: {},
   sizeLimit: {},
   mapping: {},
+  mapArea: {
+    content: {
+      area: { parts: [{ outer: corners, holes: [corners] }] },
+      frozenOn: '2025-02-01',
+      reason: null,
+      source: 'reef "1".geojson',
+    },
+  },
+  plan: { content: plan },
+  ownValue: {
+    content: { what: 'size-at-maturity', lengthMm: 190, lengthMeasure: null, place: null },
+  },
+  day: {
+    date: '2025-03-01',
+    content: {
+      sea: 'slight',
+      visibilityM: 12.5,
+      habitat: null,
+      notes: 'wind rose "after" noon',
+      incidents: [{ time: '11:40', what: 'anchor dragged' }],
+      fuelUsedL: 41,
+      dives: [{ diver: 'Diver 1', entry: '09:05', exit: '10:10', maxDepthM: 9.4 }],
+      limits: { divesPerDay: 3, minutesPerDay: null, surfaceIntervalMin: 60, maxDepthM: 30 },
+    },
+  },
   answer: {
     code: 'station-unresolved',
     value: null,
@@ -196,6 +260,12 @@ const corrections: { readonly [K in RecordKind]: (n: number) => Partial<RecordOf
   target: () => ({}),
   sizeLimit: (n) => ({ minimumMm: n + 1 }),
   mapping: (n) => ({ content: `${n}` }),
+  mapArea: (n) => ({ name: `area ${n}` }),
+  plan: (n) => ({ content: { ...plan, seed: n } }),
+  ownValue: (n) => ({
+    content: { what: 'size-at-maturity', lengthMm: n + 1, lengthMeasure: null, place: null },
+  }),
+  day: (n) => ({ date: `2025-03-0${n + 1}` }),
   answer: (n) => ({ value: `${n}` }),
 };
 

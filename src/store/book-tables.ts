@@ -18,6 +18,10 @@ export interface BookTables {
   readonly size_limits: SizeLimitRow;
   readonly mappings: MappingRow;
   readonly answers: AnswerRow;
+  readonly map_areas: MapAreaRow;
+  readonly plans: PlanRow;
+  readonly own_values: OwnValueRow;
+  readonly days: DayRow;
   readonly acts: ActRow;
   readonly revisions: RevisionRow;
 }
@@ -178,6 +182,38 @@ export interface AnswerRow {
   readonly who: string;
   readonly why: string;
   readonly answered_at: string;
+}
+
+export interface MapAreaRow {
+  readonly id: string;
+  readonly name: string;
+  readonly role: string;
+  /** JSON, see `survey/plan-words.ts`. */
+  readonly content: string;
+}
+
+export interface PlanRow {
+  readonly id: string;
+  readonly name: string;
+  /** JSON, see `survey/plan-words.ts`. */
+  readonly content: string;
+}
+
+export interface OwnValueRow {
+  readonly id: string;
+  readonly species_id: string;
+  readonly what: string;
+  readonly source: string;
+  /** JSON, see `survey/value-words.ts`. */
+  readonly content: string;
+}
+
+export interface DayRow {
+  readonly id: string;
+  readonly survey_id: string;
+  readonly date: string;
+  /** JSON, see `survey/day-words.ts`. */
+  readonly content: string;
 }
 
 interface ActRow {

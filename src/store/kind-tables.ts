@@ -5,6 +5,7 @@
 
 import { type RecordKind, type RecordOf, recordKinds } from '../survey/words.ts';
 import type { BookTables } from './book-tables.ts';
+import * as content from './content-rows.ts';
 import * as field from './field-rows.ts';
 import * as frame from './frame-rows.ts';
 
@@ -25,6 +26,10 @@ const tableOfKind = {
   sizeLimit: 'size_limits',
   mapping: 'mappings',
   answer: 'answers',
+  mapArea: 'map_areas',
+  plan: 'plans',
+  ownValue: 'own_values',
+  day: 'days',
 } as const satisfies Record<RecordKind, keyof BookTables>;
 
 type RowOf<K extends RecordKind> = BookTables[(typeof tableOfKind)[K]];
@@ -55,6 +60,10 @@ export const kindTables: Readonly<Record<RecordKind, KindTable>> = {
   sizeLimit: kindTable('sizeLimit', ['species_id', 'source'], frame.sizeLimitRow, frame.sizeLimitOf),
   mapping: kindTable('mapping', ['name'], frame.mappingRow, frame.mappingOf),
   answer: kindTable('answer', ['problem_key'], frame.answerRow, frame.answerOf),
+  mapArea: kindTable('mapArea', ['role', 'name'], content.mapAreaRow, content.mapAreaOf),
+  plan: kindTable('plan', ['name'], content.planRow, content.planOf),
+  ownValue: kindTable('ownValue', ['species_id', 'what', 'source'], content.ownValueRow, content.ownValueOf),
+  day: kindTable('day', ['survey_id', 'date'], content.dayRow, content.dayOf),
 };
 
 /** The one place where the kinds lose their types: the pair of functions belongs to the kind by construction. */

@@ -10,6 +10,7 @@ const released: Readonly<Record<number, string>> = {
   2: 'ea368886761e2329514487bb3d9dd02c5229af661684e17bb0d5cb4a550efc0d',
   3: 'c6124dee89895da4929c323df5fe2a55e3230776a01aa70e243083af8efa7d3e',
   4: 'ea9cf8d884ad9c8cfbe086d5c42fd0b41fbf649b05c90111dd5d6fad8e8ff9c2',
+  5: '869b85d4cb8114470a75d0ad37c461590c31c31ccc92d3a692f7ddc2c0d3fdff',
 };
 
 test('no released migration has been edited', () => {

@@ -8,6 +8,9 @@
  */
 
 import * as z from 'zod';
+import { dayContentSchema } from './day-words.ts';
+import { mapAreaContentSchema, mapAreaRoles, planContentSchema } from './plan-words.ts';
+import { valueContentSchema } from './value-words.ts';
 
 const id = z.uuid();
 const text = z.string().min(1);
@@ -215,6 +218,33 @@ export const answerSchema = z.object({
 });
 export type Answer = z.infer<typeof answerSchema>;
 
+/** A stratum, zone or mask as drawn on the map. A stratum's area bears the stratum's name. */
+export const mapAreaSchema = z.object({
+  id,
+  name: text,
+  role: z.enum(mapAreaRoles),
+  content: mapAreaContentSchema,
+});
+export type MapAreaRecord = z.infer<typeof mapAreaSchema>;
+
+/** A plan of a survey with its draw; see `plan-words.ts`. */
+export const planSchema = z.object({ id, name: text, content: planContentSchema });
+export type Plan = z.infer<typeof planSchema>;
+
+/** A value the officer brought, with its source; see `value-words.ts`. It stands before the built-in one. */
+export const ownValueSchema = z.object({
+  id,
+  speciesId: id,
+  what: text,
+  source: text,
+  content: valueContentSchema,
+});
+export type OwnValue = z.infer<typeof ownValueSchema>;
+
+/** One boat day of one survey; see `day-words.ts`. */
+export const daySchema = z.object({ id, surveyId: id, date: localDate, content: dayContentSchema });
+export type Day = z.infer<typeof daySchema>;
+
 /** Every kind of record, in an order in which each refers only to kinds before it. */
 export const recordSchemas = {
   stratum: stratumSchema,
@@ -229,6 +259,10 @@ export const recordSchemas = {
   sizeLimit: sizeLimitSchema,
   mapping: mappingSchema,
   answer: answerSchema,
+  mapArea: mapAreaSchema,
+  plan: planSchema,
+  ownValue: ownValueSchema,
+  day: daySchema,
 } as const;
 
 export type RecordKind = keyof typeof recordSchemas;

@@ -128,6 +128,10 @@ const namesBorne: Readonly<Record<RecordKind, readonly string[]>> = {
   target: ['survey', 'species'],
   sizeLimit: ['species'],
   mapping: [],
+  mapArea: [],
+  plan: [],
+  ownValue: ['species'],
+  day: ['survey'],
   answer: ['survey', 'station', 'transect', 'swim', 'species'],
 };
 

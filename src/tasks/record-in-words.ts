@@ -1,6 +1,7 @@
 /** A record of the book in the words people use: its table, its names, its columns as in the import tables. */
 
 import { tableDefinitions } from '../exchange/table-definitions.ts';
+import type { MapArea } from '../survey/map-area.ts';
 import type { TableName } from '../survey/table-rows.ts';
 import type { Length, RecordKind, RecordOf, Species, Station, Transect } from '../survey/words.ts';
 
@@ -16,7 +17,9 @@ export type Cell = string | number | boolean | null;
 
 type AnyRecord = RecordOf<RecordKind>;
 
-export const tableOfKind: Readonly<Record<RecordKind, TableName | 'mappings' | 'answers'>> = {
+export const tableOfKind: Readonly<
+  Record<RecordKind, TableName | 'mappings' | 'answers' | 'map areas' | 'plans' | 'own values' | 'days'>
+> = {
   stratum: 'strata',
   protocol: 'protocols',
   species: 'species',
@@ -29,6 +32,10 @@ export const tableOfKind: Readonly<Record<RecordKind, TableName | 'mappings' | '
   sizeLimit: 'limits',
   mapping: 'mappings',
   answer: 'answers',
+  mapArea: 'map areas',
+  plan: 'plans',
+  ownValue: 'own values',
+  day: 'days',
 };
 
 /** The names under which people know a record: survey, station, transect, swim, species. */
@@ -47,6 +54,7 @@ function allNames(kind: RecordKind, record: AnyRecord, known: NamesInForce) {
     case 'species':
     case 'survey':
     case 'mapping':
+    case 'plan':
       return { [kind]: given.name };
     case 'station':
       return { survey: nameOf(given.surveyId, known), station: given.code };
@@ -65,6 +73,12 @@ function allNames(kind: RecordKind, record: AnyRecord, known: NamesInForce) {
       return { survey: nameOf(given.surveyId, known), species: nameOf(given.speciesId, known) };
     case 'sizeLimit':
       return { species: nameOf(given.speciesId, known), source: given.source };
+    case 'mapArea':
+      return { area: given.name };
+    case 'ownValue':
+      return { species: nameOf(given.speciesId, known), source: given.source };
+    case 'day':
+      return { survey: nameOf(given.surveyId, known), day: given.date };
     case 'answer':
       return placeOfAnswer(given.problemKey ?? '');
   }
@@ -80,6 +94,7 @@ type Given = Partial<{
     | 'speciesId'
     | 'stationCode'
     | 'source'
+    | 'date'
     | 'problemKey']: string | null;
 }> & { ordinal?: number; swim?: number };
 
@@ -114,16 +129,26 @@ export function cellsOfRecord(
   known: NamesInForce,
 ): ReadonlyMap<string, Cell> {
   const columns = columnsOf(kind);
-  const cells = Object.entries(record)
+  const cells = Object.entries(opened(record))
     // The question and place of an answer are its names; its key is for the program.
     .filter(
-      ([field]) => field !== 'id' && !(kind === 'answer' && (field === 'problemKey' || field === 'code')),
+      ([field, value]) =>
+        field !== 'id' &&
+        value !== undefined &&
+        !(kind === 'answer' && (field === 'problemKey' || field === 'code')),
     )
     .map(([field, value]) => cellOf(columns, field, value, known));
   const order = [...columns.values()];
   // The lengths of a count stand in a table of their own, so they come last.
   const place = (column: string) => (order.includes(column) ? order.indexOf(column) : order.length);
   return new Map(cells.sort(([a], [b]) => place(a) - place(b)));
+}
+
+/** Maps, plans, values and days keep most of themselves inside `content`: its entries are columns of their own. */
+function opened(record: AnyRecord): object {
+  return 'content' in record && typeof record.content === 'object'
+    ? { ...record, content: undefined, ...(record.content as object) }
+    : record;
 }
 
 function cellOf(
@@ -152,8 +177,10 @@ const references: Readonly<Partial<Record<string, string>>> = {
 /** From the fields of a record to the columns of its import table. */
 function columnsOf(kind: RecordKind): ReadonlyMap<string, string> {
   const table = tableOfKind[kind];
-  if (table === 'mappings' || table === 'answers') return new Map([['name', 'mapping']]);
-  const columns = new Map(tableDefinitions[table].columns.map(({ field, column }) => [field, column]));
+  if (!(table in tableDefinitions)) return new Map([['name', kind === 'mapArea' ? 'area' : kind]]);
+  const columns = new Map(
+    tableDefinitions[table as TableName].columns.map(({ field, column }) => [field, column]),
+  );
   // Their codes have the names of the table in the rows, and the name "code" in the record.
   if (kind === 'transect') columns.set('code', 'transect');
   if (kind === 'weight') columns.set('stationCode', 'station').set('ordinal', 'animal');
@@ -161,11 +188,27 @@ function columnsOf(kind: RecordKind): ReadonlyMap<string, string> {
 }
 
 function inOneCell(field: string, value: unknown): Cell {
-  if (!Array.isArray(value)) return value as Cell;
+  if (field === 'area') return areaInWords(value as MapArea);
+  if (!Array.isArray(value)) return isPlain(value) ? value : JSON.stringify(value);
   if (value.length === 0) return null;
   if (field === 'lengths') return value.map(lengthInWords).join('; ');
   if (field === 'cover') return value.map(({ name, percent }) => `${name}:${percent}`).join('; ');
-  return value.join('; ');
+  return value.every(isPlain) ? value.join('; ') : JSON.stringify(value);
+}
+
+function isPlain(value: unknown): value is Cell {
+  return value === null || typeof value !== 'object';
+}
+
+/** "2 parts, 41 corners, latitude -18 to -17, …": enough to see that a border moved, without its 20 000 corners. */
+function areaInWords({ parts }: MapArea): string {
+  const corners = parts.flatMap(({ outer, holes }) => [...outer, ...holes.flat()]);
+  const spans = (['latitudeDeg', 'longitudeDeg'] as const).map((axis) => {
+    const all = corners.map((corner) => corner[axis]);
+    const ends = [all.reduce((a, b) => Math.min(a, b), 180), all.reduce((a, b) => Math.max(a, b), -180)];
+    return `${axis === 'latitudeDeg' ? 'latitude' : 'longitude'} ${ends.join(' to ')}`;
+  });
+  return `${parts.length} part${parts.length === 1 ? '' : 's'}, ${corners.length} corners, ${spans.join(', ')}`;
 }
 
 /** "182.5 mm ×2 (body relaxed)". */

@@ -23,6 +23,10 @@ const tableOfKind: Readonly<Record<RecordKind, TableName | null>> = {
   sizeLimit: 'limits',
   mapping: null,
   answer: null,
+  mapArea: null,
+  plan: null,
+  ownValue: null,
+  day: null,
 };
 
 export class Changes {
