@@ -11,7 +11,7 @@ import {
   readFileSync,
   writeSync,
 } from 'node:fs';
-import { dirname, join, relative, sep } from 'node:path';
+import { dirname, join } from 'node:path';
 
 export interface PhotoFile {
   /** Path within `photos/`, with `/` between. */
@@ -24,12 +24,18 @@ export const photosName = 'photos';
 
 /** Paths within `photos/`, in order. Links are left alone: what they point at is not the book's. */
 export function photoPaths(folder: string): readonly string[] {
-  const photos = join(folder, photosName);
-  if (!existsSync(photos)) return [];
-  return readdirSync(photos, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => relative(photos, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .sort();
+  return pathsIn(join(folder, photosName), '').sort();
+}
+
+/** Folder by folder: Node's own recursive reading goes through links to folders. */
+function pathsIn(root: string, inside: string): string[] {
+  const here = join(root, inside);
+  if (!existsSync(here)) return [];
+  return readdirSync(here, { withFileTypes: true }).flatMap((entry) => {
+    const path = inside === '' ? entry.name : `${inside}/${entry.name}`;
+    if (entry.isDirectory()) return pathsIn(root, path);
+    return entry.isFile() ? [path] : [];
+  });
 }
 
 /** Copies one photo and reads the copy again. Throws when it is not what was read. */
