@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import { openBook } from '../src/store/book-folder.ts';
 import { checkSurveys, problemsOf } from '../src/tasks/check-survey.ts';
 import { allChecks } from '../src/tasks/checks/all-checks.ts';
+import { noGround } from '../src/tasks/checks/ground.ts';
 import { readBookWords, takeInHand } from '../src/tasks/take-in-hand.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { clocked, inTurns } from './clock.ts';
@@ -38,7 +39,7 @@ await readAll((opened) => {
   const species = new Map(words.species.map((one) => [one.id, one]));
   for (const check of allChecks) {
     const start = performance.now();
-    check.run({ ...opened, species, today: '2026-01-01' });
+    check.run({ ...opened, species, today: '2026-01-01', ground: noGround });
     msOf.set(check.code, (msOf.get(check.code) ?? 0) + performance.now() - start);
   }
   questions += problemsOf(opened, words, '2026-01-01').filter((one) => one.severity === 'explain').length;

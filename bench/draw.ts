@@ -14,7 +14,10 @@ import { drawStations } from '../src/planning/draw/draw-stations.ts';
 import { directionOf } from '../src/planning/draw/ground.ts';
 import { inclusionUnderSpacing } from '../src/planning/draw/inclusion-under-spacing.ts';
 import { localPivotalDraw } from '../src/planning/draw/local-pivotal.ts';
+import { beltsInside } from '../src/planning/ground/belts-inside.ts';
 import { groundIndex } from '../src/planning/ground/inside.ts';
+import { layBelts } from '../src/planning/ground/lay-belts.ts';
+import { layStations } from '../src/planning/ground/lay-stations.ts';
 import { rehearseSurvey } from '../src/planning/rehearse/rehearse-survey.ts';
 import { precisionCurve } from '../src/planning/size/precision-curve.ts';
 import type { MapArea, Position } from '../src/survey/map-area.ts';
@@ -47,6 +50,7 @@ timed('chances under spacing, 100 redraws of 2 x 20 stations', () =>
     { redraws: 100, seed: 1 },
   ),
 );
+bearings();
 const species = Array.from({ length: 5 }, (_, i) => ({
   ...{ species: `species ${i + 1}`, stationCv: 0.8 + 0.3 * i, pilotStations: 12, stationsBefore: null },
 }));
@@ -78,6 +82,27 @@ function naiveInside(): void {
   timed(`naive: 600 positions against every point of ${name}`, () =>
     places.filter((place) => crossings(area.parts[0]!.outer, place) % 2 === 1),
   );
+}
+
+/** The bearing search of every station, and what it would cost to try every degree, or to ask every point of the border. */
+function bearings(): void {
+  const series = { transects: 6, lengthM: 40, gapM: 10 };
+  const { stations } = drawStations(request).value!;
+  const toLay = stations.slice(0, 500).map(({ code, stratum, position }) => ({
+    ...{ code, start: position, series, widthM: 2 },
+    contains: request.strata.find(({ name }) => name === stratum)!.ground.contains,
+  }));
+  timed('bearing search, 500 stations, 6 belts of 40 x 2 m', () => layStations(toLay, '2026-12-21'));
+  timed('naive: every degree in steps of half a metre, 10 of the 500', () => {
+    for (const { start, contains, widthM } of toLay.slice(0, 10))
+      for (let bearingDeg = 0; bearingDeg < 360; bearingDeg++)
+        beltsInside(layBelts(start, series, [bearingDeg]), 40, { contains, stepM: 0.5, widthM });
+  });
+  const { outer } = strata[0]!.area.parts[0]!;
+  timed('naive: one bearing of one station against every point of the border', () => {
+    const contains = (place: Position) => crossings(outer, place) % 2 === 1;
+    beltsInside(layBelts(toLay[0]!.start, series, [0]), 40, { contains, stepM: 0.5, widthM: 2 });
+  });
 }
 
 function naivePivotal(): void {

@@ -3,7 +3,7 @@
 import { writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { commands } from '../src/cli/commands.ts';
+import { type CliCommand, commands } from '../src/cli/commands.ts';
 import { run } from '../src/cli/run.ts';
 import { problemTemplate } from '../src/report/catalogue/sentence.ts';
 import { type ProblemCode, problemSeverities } from '../src/survey/problem-codes.ts';
@@ -18,10 +18,20 @@ export async function madePages(): Promise<Readonly<Record<string, string>>> {
 async function commandsPage(): Promise<string> {
   const parts = ['# Commands', '', 'Made from `--help` by `node scripts/docs.ts`; do not edit by hand.', ''];
   parts.push('```', (await helpOf(['--help'])).trimEnd(), '```', '');
-  for (const { name } of commands) {
-    parts.push(`## ${name}`, '', '```', (await helpOf([name, '--help'])).trimEnd(), '```', '');
-  }
+  parts.push(...(await helpsOf(commands, [])));
   return parts.join('\n');
+}
+
+/** The help of each verb, and after it of the verbs it holds: `plan`, `plan size`. */
+async function helpsOf(verbs: readonly CliCommand[], before: readonly string[]): Promise<readonly string[]> {
+  const parts: string[] = [];
+  for (const verb of verbs) {
+    const words = [...before, verb.name];
+    const help = (await helpOf([...words, '--help'])).trimEnd();
+    parts.push(`${'#'.repeat(words.length + 1)} ${words.join(' ')}`, '', '```', help, '```', '');
+    parts.push(...(await helpsOf(verb.verbs ?? [], words)));
+  }
+  return parts;
 }
 
 async function helpOf(args: readonly string[]): Promise<string> {

@@ -15,6 +15,10 @@ const askedWrongly: ReadonlySet<FailureCode> = new Set([
   'unknown-survey-name',
   'unknown-species-name',
   'unknown-stratum-name',
+  'unknown-scope-name',
+  'unknown-plan-name',
+  'unknown-area-name',
+  'mask-reason-missing',
   'no-survey-yet',
   'no-such-question',
   'several-questions',
@@ -27,6 +31,17 @@ const askedWrongly: ReadonlySet<FailureCode> = new Set([
   'folder-not-empty',
   'nothing-yet',
   'nothing-in-history',
+  'not-loopback',
+  'port-taken',
+  'one-survey-only',
+  'same-survey-twice',
+  'surveys-backwards',
+  'trend-needs-three',
+  'impact-needs-control',
+  'no-such-place-in-both',
+  'no-such-own-value',
+  'several-own-values',
+  'withdraw-needs',
 ]);
 
 export function exitCodeOfFailure(code: FailureCode): number {

@@ -4,7 +4,8 @@ import { Command, CommanderError, Help, type Option } from 'commander';
 import { failureSentence } from '../report/catalogue/sentence.ts';
 import { Failure } from '../survey/failure.ts';
 import { nearestName } from '../survey/nearest-name.ts';
-import { commands } from './commands.ts';
+import { type CalledVerb, verbCalled } from './called-verb.ts';
+import { type CliCommand, commands } from './commands.ts';
 import { exitCodeOfFailure, exitCodes } from './exit-codes.ts';
 import type { Io } from './io.ts';
 import { programVersion } from './program-version.ts';
@@ -31,7 +32,7 @@ function programOf(io: Io, setExitCode: (code: number) => void): Command {
     .helpCommand('help [verb]', 'print the help of a verb')
     .enablePositionalOptions();
   for (const command of commands) program.addCommand(command.define(io, setExitCode));
-  for (const command of [program, ...program.commands]) quieten(command, io);
+  quieten(program, io);
   program.addHelpText(
     'after',
     '\nExample: slateline demo --book demo-book, then slateline density --book demo-book\n',
@@ -43,6 +44,7 @@ function quieten(command: Command, io: Io): void {
   command.exitOverride().showSuggestionAfterError(false);
   command.configureOutput({ writeOut: io.stdout, writeErr: () => {}, getOutHelpWidth: () => 100 });
   command.createHelp = () => Object.assign(new Help(), { sortSubcommands: false });
+  for (const verb of command.commands) quieten(verb, io);
 }
 
 function explain(error: unknown, args: readonly string[], io: Io): number {
@@ -69,7 +71,7 @@ function refuse(io: Io, args: readonly string[], { code, message }: Refusal, exi
   io.stderr(`${message}\n`);
   if (args.includes('--json')) {
     const problems = [{ code, severity: 'stop', message }];
-    const command = commands.find((one) => one.name === args[0])?.name ?? null;
+    const command = verbCalled(args)?.words.join(' ') ?? null;
     const answer = {
       command,
       version: programVersion(),
@@ -84,30 +86,43 @@ function refuse(io: Io, args: readonly string[], { code, message }: Refusal, exi
 }
 
 function usageSentence(error: CommanderError, args: readonly string[]): string {
-  const verb = commands.find((command) => command.name === args[0]);
-  if (error.code === 'commander.unknownOption') return unknownOption(error, verb?.name, args);
-  if (error.code === 'commander.help' || args.length === 0) {
-    return `a verb is missing: one of ${commands.map((command) => command.name).join(', ')}; slateline --help tells more`;
-  }
-  if (error.code === 'commander.unknownCommand' || error.code === 'commander.excessArguments') {
-    const written = args[0] ?? '';
-    if (verb === undefined) {
-      const nearest = nearestName(
-        written,
-        commands.map((command) => command.name),
-      );
-      return `there is no verb "${written}"${nearest === null ? '' : `; did you mean "${nearest}"?`}`;
-    }
-  }
-  return `${error.message.replace(/^error: /, '')}; slateline ${verb?.name ?? ''} --help tells more`;
+  const called = verbCalled(args);
+  const words = called?.words ?? [];
+  const verbs = called === null ? commands : called.verb.verbs;
+  if (error.code === 'commander.unknownOption') return unknownOption(error, called, args);
+  if (verbs !== undefined) return verbMissing(words, args[words.length], verbs);
+  return `${error.message.replace(/^error: /, '')}; ${helpOf(words)} tells more`;
 }
 
-function unknownOption(error: CommanderError, verb: string | undefined, args: readonly string[]): string {
+/** A word that should have been a verb of the program, or of `plan`, and is none or is not there. */
+function verbMissing(
+  words: readonly string[],
+  written: string | undefined,
+  verbs: readonly CliCommand[],
+): string {
+  const known = verbs.map((verb) => verb.name);
+  const of = words.length === 0 ? '' : ` of "${words.join(' ')}"`;
+  if (written === undefined || written.startsWith('-')) {
+    return `a verb${of} is missing: one of ${known.join(', ')}; ${helpOf(words)} tells more`;
+  }
+  const nearest = nearestName(written, known);
+  const there = of === '' || nearest !== null ? '' : `: ${known.join(', ')} are`;
+  return `there is no verb "${written}"${of}${there}${nearest === null ? '' : `; did you mean "${nearest}"?`}`;
+}
+
+function helpOf(words: readonly string[]): string {
+  return ['slateline', ...words, '--help'].join(' ');
+}
+
+function unknownOption(error: CommanderError, called: CalledVerb | null, args: readonly string[]): string {
   const written = /'([^']+)'/.exec(error.message)?.[1] ?? args.find((arg) => arg.startsWith('-')) ?? '';
-  const known = verb === undefined ? [] : optionsOf(verb);
+  // `plan --json` lacks the verb more than it has an option too many.
+  if (called?.verb.verbs !== undefined && everyOption(called.verb.verbs).includes(written))
+    return verbMissing(called.words, undefined, called.verb.verbs);
+  const known = called === null ? [] : optionsOf(called.verb);
   const nearest = nearestName(written, known) ?? nearestByStart(written, known);
-  const hint = nearest === null ? `slateline ${verb ?? ''} --help lists them` : `did you mean ${nearest}?`;
-  return `there is no option ${written}${verb === undefined ? '' : ` for "${verb}"`}; ${hint}`;
+  const hint = nearest === null ? `${helpOf(called?.words ?? [])} lists them` : `did you mean ${nearest}?`;
+  return `there is no option ${written}${called === null ? '' : ` for "${called.words.join(' ')}"`}; ${hint}`;
 }
 
 function nearestByStart(written: string, known: readonly string[]): string | null {
@@ -126,7 +141,11 @@ const silentIo: Io = {
   isTerminal: false,
 };
 
-function optionsOf(verb: string): readonly string[] {
-  const command = commands.find((one) => one.name === verb)?.define(silentIo, () => {});
-  return (command?.options ?? []).map((option: Option) => option.long ?? '').filter((long) => long !== '');
+function optionsOf(verb: CliCommand): readonly string[] {
+  const { options } = verb.define(silentIo, () => {});
+  return options.map((option: Option) => option.long ?? '').filter((long) => long !== '');
+}
+
+function everyOption(verbs: readonly CliCommand[]): readonly string[] {
+  return verbs.flatMap(optionsOf);
 }

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join, resolve } from 'node:path';
 import { parseHTML } from 'linkedom';
+import type { Language } from '../report/catalogue/language.ts';
 import { type EmbeddedFont, renderReport } from '../report/page.ts';
 import type { Store } from '../survey/store.ts';
 import { type ReportRequest, reportInput } from '../tasks/report.ts';
@@ -14,6 +15,8 @@ import { writeWhole } from './write-whole.ts';
 export interface ReportOrder extends Omit<ReportRequest, 'programVersion' | 'generatedOn'> {
   readonly book: string;
   readonly to: string | null;
+  /** English where none is given. */
+  readonly language?: Language;
 }
 
 export interface WrittenReport {
@@ -28,7 +31,7 @@ export async function writeReport(io: Io, store: Store, order: ReportOrder): Pro
   const input = await reportInput(store, { ...order, programVersion: programVersion(), generatedOn });
   // Plot draws in a document; outside a browser this stand-in is it
   const { document } = parseHTML('<!doctype html><html></html>');
-  const page = renderReport(input, { language: 'en', fonts: reportFonts(), document });
+  const page = renderReport(input, { language: order.language ?? 'en', fonts: reportFonts(), document });
   const path = order.to ?? join(order.book, 'report.html');
   writeWhole(resolve(io.cwd, path), page);
   const survey = input.surveys.at(-1)!.inHand.survey.name;
@@ -41,7 +44,7 @@ function localDay(now: Date): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-function reportFonts(): readonly EmbeddedFont[] {
+export function reportFonts(): readonly EmbeddedFont[] {
   const require = createRequire(import.meta.url);
   const font = (weight: 400 | 600, file: string): EmbeddedFont => ({
     weight,

@@ -30,17 +30,21 @@ export interface SourceContext {
 export function takeFrom(source: ColumnSource, context: SourceContext): Take {
   if (typeof source === 'string') return cellOf(source, context.missing, context.positionOf);
   if ('constant' in source) return () => source.constant;
-  if ('join' in source) {
-    const parts = source.join.map((part) => takeFrom(part, context));
-    return (cells) =>
-      parts
-        .map((part) => part(cells))
-        .filter((text) => text !== '')
-        .join(source.separator);
-  }
+  if ('join' in source) return joined(source, context);
   if ('number' in source) return numbered(source, context);
   if ('lookUp' in source) return lookedUp(source, context);
   return fromCells(source, context);
+}
+
+/** Constants join what was written; where nothing was, there is nothing to join. */
+function joined(source: Extract<ColumnSource, { join: unknown }>, context: SourceContext): Take {
+  const parts = source.join.map((part) => takeFrom(part, context));
+  const isConstant = source.join.map((part) => typeof part === 'object' && 'constant' in part);
+  return (cells) => {
+    const texts = parts.map((part) => part(cells));
+    if (texts.every((text, i) => text === '' || isConstant[i])) return '';
+    return texts.filter((text) => text !== '').join(source.separator);
+  };
 }
 
 /** Their columns that a source needs. */

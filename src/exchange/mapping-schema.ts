@@ -3,6 +3,7 @@
 import * as z from 'zod';
 import { nearestName } from '../survey/nearest-name.ts';
 import { tableNames } from '../survey/table-rows.ts';
+import { namesRead } from './table-columns.ts';
 import { tableDefinitions } from './table-definitions.ts';
 
 const name = z.string().min(1);
@@ -55,11 +56,16 @@ const fromSchema = z.strictObject({
 });
 export type FromSource = z.infer<typeof fromSchema>;
 
+const constantSchema = z.strictObject({ constant: cellText });
+
 /** Where the text of one of our columns comes from. */
 const columnSourceSchema = z.union([
   name,
-  z.strictObject({ constant: cellText }),
-  z.strictObject({ join: z.array(z.union([name, fromSchema])).min(1), separator: z.string().default(' ') }),
+  constantSchema,
+  z.strictObject({
+    join: z.array(z.union([name, constantSchema, fromSchema])).min(1),
+    separator: z.string().default(' '),
+  }),
   /** Different texts in `number` are numbered 1, 2, 3 within each group of equal texts in `within`, as they come. */
   z.strictObject({ number: names, within: names, ignoreCase: z.boolean().default(false) }),
   /** What a list file says in the row that agrees in all columns of `match` (theirs in the list: theirs here). */
@@ -170,9 +176,7 @@ function isPattern(source: string): boolean {
 /** Our columns must be ours, and `firstOf` and `add` only where they mean something. */
 function checkColumns(payload: z.core.ParsePayload<TableFillShape>): void {
   const { table, columns, firstOf, add, distinct } = payload.value;
-  const known = tableDefinitions[table].columns.flatMap((definition) =>
-    definition.alternative ? [definition.column, definition.alternative.column] : [definition.column],
-  );
+  const known = namesRead(tableDefinitions[table]);
   const wrong = [...Object.keys(columns).map((c) => ['columns', c]), ...firstOf.map((c) => ['firstOf', c])];
   for (const path of wrong.filter((entry) => !known.includes(entry[1]!))) {
     payload.issues.push({

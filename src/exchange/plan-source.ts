@@ -19,7 +19,7 @@ import type { Fill, SheetJob } from './read-sheet.ts';
 import { absentColumn, habitsOf, type PlannedColumn, positionsOf, reportMissingColumn } from './row-plan.ts';
 import { allOf, askRule, leaveOutRule } from './row-rules.ts';
 import type { Sheet } from './sheets.ts';
-import type { ColumnDefinition } from './table-columns.ts';
+import { alternativeOf, type ColumnDefinition } from './table-columns.ts';
 import { tableDefinitions } from './table-definitions.ts';
 import { type ToldByRules, toldByRules } from './told-by-rules.ts';
 
@@ -128,16 +128,14 @@ function planMapped(definition: ColumnDefinition, fill: TableFill, place: FillPl
     reportMissingColumn(definition.column, Object.keys(fill.columns), sheet, problems);
     return null;
   }
-  const ours = first === undefined ? other! : { column: definition.column, shift: 0 };
+  const ours = first === undefined ? alternativeOf(definition)! : definition;
+  const ownShift = first === undefined ? other!.shift : 0;
   const shift = shiftOf(theirs, ours.column, sheet, problems);
   if (shift === null) return null;
-  const usual = habitsOf(definition, place.commas);
+  const usual = habitsOf(ours, place.commas);
   // A day that fits none of the forms the mapping names is a question, whatever else the column shows.
   const habits = hasDayForms(theirs) ? { ...usual, days: null } : usual;
-  const read = cellReader(
-    { ...definition, column: ours.column },
-    { shift: shift + ours.shift, inWorkbook: sheet.inWorkbook, ...habits },
-  );
+  const read = cellReader(ours, { shift: shift + ownShift, inWorkbook: sheet.inWorkbook, ...habits });
   const label = columnsOf(theirs).join(', ') || ours.column;
   const taken = takeFrom(theirs, {
     missing: source.missing,
@@ -148,7 +146,7 @@ function planMapped(definition: ColumnDefinition, fill: TableFill, place: FillPl
     notListed: (word, list) => told.notListed(word, list, label),
   });
   const take = hasOwnUnits(theirs) ? inOurUnit(taken, ours.column) : taken;
-  return { definition, label, index: -1, take, read, fixed: null, second: null, ...habits };
+  return { definition, kind: ours.kind, label, index: -1, take, read, fixed: null, second: null, ...habits };
 }
 
 function hasDayForms(theirs: ColumnSource): boolean {

@@ -17,6 +17,7 @@ import { readDecimal } from './decimal.ts';
 import type { CommaHabit, DayHabit, Evidence } from './habits.ts';
 import { maxCellLetters } from './limits.ts';
 import { readList, splitCover } from './list-cell.ts';
+import { readDegrees, readHalf } from './read-degrees.ts';
 import { readNumber } from './read-number.ts';
 import { type Reading, refused } from './refusal.ts';
 import type { ColumnDefinition, CoverPart } from './table-columns.ts';
@@ -74,11 +75,16 @@ function readCell(column: ColumnDefinition, text: string, settings: CellReaderSe
     case 'text':
       return { value: detached(text), refusal: null };
     case 'number':
-    case 'whole number':
-      return readNumber(column, kind, text, {
+    case 'whole number': {
+      const number = readNumber(column, kind, text, {
         shift: settings.shift ?? 0,
         commas: settings.commas?.habit() ?? null,
       });
+      const axis = kind.is === 'number' ? kind.axis : undefined;
+      return axis === undefined || number.refusal === null ? number : readDegrees(column, axis, text, number);
+    }
+    case 'position':
+      return readHalf(column, kind.half, text);
     case 'date':
       return readDate(column, text, settings);
     case 'time':

@@ -9,6 +9,8 @@ export interface Refusal {
   readonly suggestion: string | null;
   /** A doubt: the value stands while somebody is asked. */
   readonly keepsValue?: true;
+  /** Further doubts about the same value. */
+  readonly also?: readonly Refusal[];
 }
 
 /** A value, or a refusal, or a value that is in doubt. */

@@ -1,6 +1,7 @@
 /** Tells rows of data from rows that only look like them: headers that come again, another table's header, footers. */
 
 import { type TableName, tableNames } from '../survey/table-rows.ts';
+import { namesRead } from './table-columns.ts';
 import { tableDefinitions } from './table-definitions.ts';
 
 export type RowKind =
@@ -74,8 +75,7 @@ export function hasColumnsOf(table: TableName, cells: readonly string[]): boolea
 }
 
 function columnNamesOf(table: TableName): string[] {
-  const { columns } = tableDefinitions[table];
-  return columns.flatMap((c) => (c.alternative ? [c.column, c.alternative.column] : [c.column]));
+  return namesRead(tableDefinitions[table]);
 }
 
 const knownColumns: ReadonlySet<string> = new Set(tableNames.flatMap(columnNamesOf));

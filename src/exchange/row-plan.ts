@@ -5,11 +5,20 @@ import { type CommaHabit, commaEvidence, type DayHabit, dayEvidence, type Eviden
 import type { ProblemList } from './problem-list.ts';
 import { type CellReader, cellReader, type Reading, type Refusal } from './read-cell.ts';
 import type { Sheet } from './sheets.ts';
-import type { CellContent, ColumnDefinition, TableDefinition } from './table-columns.ts';
+import {
+  alternativeOf,
+  type CellContent,
+  type ColumnDefinition,
+  type ColumnKind,
+  namesRead,
+  type TableDefinition,
+} from './table-columns.ts';
 
 /** How the text of one of our columns is found in a row. */
 export interface PlannedColumn {
   readonly definition: ColumnDefinition;
+  /** What its cell holds: of an alternative column, its own kind. */
+  readonly kind: ColumnKind;
   /** What the column is called in the file, so that a problem points where a person can look. */
   readonly label: string;
   /** Position of the cell; -1 when `take` makes the text. */
@@ -52,18 +61,44 @@ export function readRow(
       continue;
     }
     let written = textIn(planned, cells);
-    if (planned.second !== null && written.trim() === '') {
-      planned = planned.second;
+    const { second } = planned;
+    if (second !== null && written.trim() === '') {
+      planned = second;
       written = textIn(planned, cells);
     }
-    const reading = planned.read(written);
+    const own = planned.read(written);
+    const reading =
+      second?.kind.is === 'position' ? againstPosition(own, second, textIn(second, cells)) : own;
     values[i] = reading.value;
     if (reading.refusal === null) continue;
     if (reading.refusal.keepsValue !== true) values[i] = planned.definition.whenEmpty;
     refusedCells ??= [];
-    refusedCells.push({ column: planned, written, refusal: reading.refusal });
+    for (const refusal of [reading.refusal, ...(reading.refusal.also ?? [])]) {
+      if (!isAskedAlready(refusedCells, planned, refusal)) {
+        refusedCells.push({ column: planned, written, refusal });
+      }
+    }
   }
   return refusedCells;
+}
+
+/** Degrees in their own column count; a position beside them that names another place is asked about. */
+function againstPosition(own: Reading, column: PlannedColumn, written: string): Reading {
+  if (own.refusal !== null || written.trim() === '') return own;
+  const { value } = column.read(written);
+  if (typeof value === 'number' && Math.abs(value - Number(own.value)) <= sameDegrees) return own;
+  const parameters = { degrees: String(own.value), position: column.label, written: written.trim() };
+  const refusal = { code: 'coordinates-differ', parameters, suggestion: null, keepsValue: true } as const;
+  return { value: own.value, refusal };
+}
+
+/** What three decimals of a minute leave open, twice. */
+const sameDegrees = 2e-5;
+
+/** A position stands in one cell and fills two columns: it is asked about once. */
+function isAskedAlready(asked: readonly RefusedCell[], planned: PlannedColumn, { code }: Refusal): boolean {
+  if (planned.kind.is !== 'position') return false;
+  return asked.some(({ column, refusal }) => column.label === planned.label && refusal.code === code);
 }
 
 export function textIn(planned: PlannedColumn, cells: readonly string[]): string {
@@ -94,10 +129,10 @@ function planColumn(
   commas: Evidence<CommaHabit> | null,
 ): PlannedColumn {
   const first = cellAt(definition, positions.get(definition.column), sheet, 0, commas);
-  const other = definition.alternative;
+  const other = alternativeOf(definition);
+  const shift = definition.alternative?.shift ?? 0;
   const second =
-    other &&
-    cellAt({ ...definition, column: other.column }, positions.get(other.column), sheet, other.shift, commas);
+    other === null ? undefined : cellAt(other, positions.get(other.column), sheet, shift, commas);
   if (first && second) return { ...first, second };
   return first ?? second ?? absentColumn(definition);
 }
@@ -113,7 +148,8 @@ function cellAt(
   const habits = habitsOf(definition, commas);
   const read = cellReader(definition, { inWorkbook: sheet.inWorkbook, shift, ...habits });
   const label = definition.column;
-  return { definition, label, index, take: null, read, fixed: null, second: null, ...habits };
+  const kind = definition.kind;
+  return { definition, kind, label, index, take: null, read, fixed: null, second: null, ...habits };
 }
 
 /** Numbers share the evidence of their sheet; each column of days has its own. */
@@ -130,6 +166,7 @@ export function absentColumn(definition: ColumnDefinition): PlannedColumn {
   const fixed: Reading = { value: definition.whenEmpty, refusal: null };
   return {
     definition,
+    kind: definition.kind,
     label: definition.column,
     index: -1,
     take: null,
@@ -172,7 +209,7 @@ function reportUnknownColumns(
   sheet: Sheet,
   problems: ProblemList,
 ): void {
-  const known = table.columns.flatMap((c) => (c.alternative ? [c.column, c.alternative.column] : [c.column]));
+  const known = namesRead(table);
   for (const name of positions.keys()) {
     if (known.includes(name)) continue;
     problems.add('unknown-column', () => ({

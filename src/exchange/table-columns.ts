@@ -1,5 +1,7 @@
 /** What a column of an import table can hold. The definitions themselves are in `table-definitions.ts`. */
 
+import type { Axis } from '../survey/coordinate-notation.ts';
+
 /** Bounds of a number; `above` is a bound the number may not touch. */
 export interface NumberRange {
   readonly atLeast?: number;
@@ -9,8 +11,11 @@ export interface NumberRange {
 
 export type ColumnKind =
   | { readonly is: 'text' }
-  | ({ readonly is: 'number' } & NumberRange)
+  /** With an axis: degrees, which people also write with minutes, seconds and letters. */
+  | ({ readonly is: 'number'; readonly axis?: Axis } & NumberRange)
   | ({ readonly is: 'whole number' } & NumberRange)
+  /** A whole position, of which the column takes one half. */
+  | { readonly is: 'position'; readonly half: Axis }
   | { readonly is: 'date' }
   | { readonly is: 'time' }
   | { readonly is: 'yes' }
@@ -40,8 +45,15 @@ export interface ColumnDefinition {
   readonly filled: boolean;
   /** What an empty cell means. */
   readonly whenEmpty: CellContent;
-  /** The same quantity under another name, its value being `10 ** shift` of our unit. */
-  readonly alternative?: { readonly column: string; readonly shift: number };
+  /** The same quantity under another name, its value being `10 ** shift` of our unit; read only, never written. */
+  readonly alternative?: AlternativeColumn;
+}
+
+export interface AlternativeColumn {
+  readonly column: string;
+  readonly shift: number;
+  /** Where it holds something else than the column itself. */
+  readonly kind?: ColumnKind;
 }
 
 export interface TableDefinition {
@@ -59,8 +71,8 @@ export const date: ColumnKind = { is: 'date' };
 export const time: ColumnKind = { is: 'time' };
 export const yes: ColumnKind = { is: 'yes' };
 export const list: ColumnKind = { is: 'list' };
-export const latitude: ColumnKind = { is: 'number', atLeast: -90, atMost: 90 };
-export const longitude: ColumnKind = { is: 'number', atLeast: -180, atMost: 180 };
+const latitude: ColumnKind = { is: 'number', axis: 'latitude', atLeast: -90, atMost: 90 };
+const longitude: ColumnKind = { is: 'number', axis: 'longitude', atLeast: -180, atMost: 180 };
 
 export function oneOf(options: readonly string[]): ColumnKind {
   return { is: 'one of', options };
@@ -79,4 +91,27 @@ export function optional(
   whenEmpty: CellContent = null,
 ): ColumnDefinition {
   return { column, field, kind, required: false, filled: false, whenEmpty };
+}
+
+/** Degrees under their own name, or half of a position that stands in one cell. */
+export function degrees(column: string, field: string, half: Axis, position: string): ColumnDefinition {
+  return {
+    ...optional(column, half === 'latitude' ? latitude : longitude, field),
+    alternative: { column: position, shift: 0, kind: { is: 'position', half } },
+  };
+}
+
+/** The alternative as a column of its own; null where there is none. */
+export function alternativeOf(definition: ColumnDefinition): ColumnDefinition | null {
+  const other = definition.alternative;
+  return other === undefined
+    ? null
+    : { ...definition, column: other.column, kind: other.kind ?? definition.kind };
+}
+
+/** Every column name that reading knows, each once. */
+export function namesRead({ columns }: TableDefinition): string[] {
+  return [
+    ...new Set(columns.flatMap((c) => (c.alternative ? [c.column, c.alternative.column] : [c.column]))),
+  ];
 }

@@ -5,6 +5,7 @@
 
 import gammaln from '@stdlib/math-base-special-gammaln';
 import betaQuantileOf from '@stdlib/stats-base-dists-beta-quantile';
+import chiSquareCdfOf from '@stdlib/stats-base-dists-chisquare-cdf';
 import chiSquareQuantileOf from '@stdlib/stats-base-dists-chisquare-quantile';
 import normalCdfOf from '@stdlib/stats-base-dists-normal-cdf';
 import normalQuantileOf from '@stdlib/stats-base-dists-normal-quantile';
@@ -74,4 +75,9 @@ export function betaQuantile(
 /** The value below which a share `probability` of a chi-square population lies. */
 export function chiSquareQuantile(probability: number, degreesOfFreedom: number): number {
   return chiSquareQuantileOf(probability, degreesOfFreedom);
+}
+
+/** The share of a chi-square population that lies at or below the value. */
+export function chiSquareCdf(value: number, degreesOfFreedom: number): number {
+  return chiSquareCdfOf(value, degreesOfFreedom);
 }

@@ -2,7 +2,8 @@
 
 import * as Plot from '@observablehq/plot';
 import type { DensityAnswer } from '../estimates/answers.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { densityPhrases } from './catalogue/density-phrases.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
 import { colours } from './colours.ts';
 import { answerInBrief } from './density-words.ts';
 import type { BandFrame, BandRow } from './fading-band.ts';
@@ -42,7 +43,11 @@ export const phoneLayout: BandLayout = {
 };
 
 /** Name and note at the left, the answer in brief at the right. */
-export function wordMarks(rows: readonly NumberedRow[], layout: BandLayout): Plot.Markish[] {
+export function wordMarks(
+  rows: readonly NumberedRow[],
+  layout: BandLayout,
+  language: Language,
+): Plot.Markish[] {
   const { narrow, marginLeft, marginRight, rowHeight, firstLine } = layout;
   const left = { frameAnchor: 'left', textAnchor: 'start', dx: -marginLeft } as const;
   const right = narrow
@@ -53,8 +58,16 @@ export function wordMarks(rows: readonly NumberedRow[], layout: BandLayout): Plo
   return [
     Plot.text(rows, { ...left, ...strong, text: 'label' }),
     Plot.text(rows, { ...left, ...quiet, text: 'note' }),
-    Plot.text(rows, { ...right, ...strong, text: ({ answer }: BandRow) => answerInBrief(answer)[0] }),
-    Plot.text(rows, { ...right, ...quiet, text: ({ answer }: BandRow) => answerInBrief(answer)[1] }),
+    Plot.text(rows, {
+      ...right,
+      ...strong,
+      text: ({ answer }: BandRow) => answerInBrief(answer, language)[0],
+    }),
+    Plot.text(rows, {
+      ...right,
+      ...quiet,
+      text: ({ answer }: BandRow) => answerInBrief(answer, language)[1],
+    }),
   ];
 }
 
@@ -77,11 +90,12 @@ export function reasonMark(
 
 /** The reason in as many lines as the row has room for. */
 function reasonInPlace(answer: DensityAnswer, layout: BandLayout, frame: BandFrame): string {
-  const words = answer.reason === null ? 'No answer' : sentence(frame.language, answer.reason);
+  const phrases = densityPhrases(frame.language);
+  const words = answer.reason === null ? phrases.noAnswer : sentence(frame.language, answer.reason);
   const width = layout.narrow ? frame.width : frame.width - layout.marginLeft - layout.marginRight - 8;
   const letters = Math.floor(width / 5.6);
   const lines = wrapWords(words, letters);
   const room = layout.narrow ? 2 : 3;
   if (lines.length <= room) return lines.join('\n');
-  return [...wrapWords(words, letters - 6).slice(0, room - 1), '… in full in the table below'].join('\n');
+  return [...wrapWords(words, letters - 6).slice(0, room - 1), phrases.inTable].join('\n');
 }

@@ -7,6 +7,8 @@
 import type { StationWithTransects } from '../survey/observation.ts';
 import type { Protocol, Species } from '../survey/words.ts';
 import { type Belt, beltsOf } from './belts.ts';
+import type { Language } from './catalogue/language.ts';
+import { reportPhrases } from './catalogue/report-phrases.ts';
 import { colours } from './colours.ts';
 import { formatCount } from './numbers.ts';
 import { drawing, element, line, write } from './svg.ts';
@@ -18,6 +20,8 @@ export interface StripFrame {
   readonly species: Species | null;
   /** The count that fills a belt to the top, the same for all strips that are read together. */
   readonly fullCount: number;
+  /** Of the words for those who cannot see it; English where none is given. */
+  readonly language?: Language;
 }
 
 const beltHeight = 20;
@@ -35,7 +39,7 @@ export function beltStrip(station: StationWithTransects, frame: StripFrame): str
   if (belts.length === 0) children.push(emptyStation(frame.width));
   const lanes = Math.max(1, ...placed.map((place) => place.lane + 1));
   const height = lanes * (beltHeight + laneGap) + (frame.protocol?.layout === 'parallel' ? 0 : 14);
-  return drawing({ width: frame.width, height }, stripInWords(station, belts), children);
+  return drawing({ width: frame.width, height }, stripInWords(station, belts, frame.language), children);
 }
 
 interface PlacedBelt {
@@ -140,8 +144,16 @@ function emptyStation(width: number): string {
   });
 }
 
-function stripInWords(station: StationWithTransects, belts: readonly Belt[]): string {
-  if (belts.length === 0) return `station ${station.record.code}: nothing written`;
-  const words = belts.map((belt) => `${belt.code} ${belt.state === 'counted' ? belt.animals : belt.state}`);
-  return `station ${station.record.code}, belt by belt: ${words.join(', ')}`;
+function stripInWords(
+  station: StationWithTransects,
+  belts: readonly Belt[],
+  language: Language = 'en',
+): string {
+  const { strips } = reportPhrases(language);
+  const { code } = station.record;
+  if (belts.length === 0) return strips.nothing(code);
+  const words = belts.map(
+    (belt) => `${belt.code} ${belt.state === 'counted' ? belt.animals : strips.states[belt.state]}`,
+  );
+  return strips.inWords(code, words.join(', '));
 }

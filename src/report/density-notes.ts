@@ -1,13 +1,14 @@
 /** What has to be read with a table of densities, below it. */
 
 import type { DensityAnswer } from '../estimates/answers.ts';
+import { densityPhrases } from './catalogue/density-phrases.ts';
 import { sentence } from './catalogue/sentence.ts';
 import type { DensityTableWords } from './density-table.ts';
 import { formatShort } from './numbers.ts';
 
 /** Each reason and caution once, with the rows it belongs to; what the cells or a star tell already, once for all. */
 export function densityNotes(answers: readonly DensityAnswer[], words: DensityTableWords): string[] {
-  return [...notesOfRows(answers, words), ...zeroStratumNote(answers), ...zeroNotes(answers, words)];
+  return [...notesOfRows(answers, words), ...zeroStratumNote(answers, words), ...zeroNotes(answers, words)];
 }
 
 /** Rows with few stations carry a star in their interval. */
@@ -30,10 +31,11 @@ function notesOfRows(answers: readonly DensityAnswer[], words: DensityTableWords
     }
   }
   const few = answers.find(isStarred)?.cautions.find(({ code }) => code === fewStations);
+  const { noteOfRows } = densityPhrases(words.language);
   return [...rowsByNote].map(([note, rows]) =>
     few !== undefined && note === sentence(words.language, few)
       ? `* ${note}.`
-      : `${rowsInWords(rows, answers, words)}: ${note}.`,
+      : noteOfRows(rowsInWords(rows, answers, words), note),
   );
 }
 
@@ -43,26 +45,23 @@ function rowsInWords(
   answers: readonly DensityAnswer[],
   words: DensityTableWords,
 ): string {
-  if (rows.length === answers.length && rows.length > 1) return 'All rows';
+  const phrases = densityPhrases(words.language);
+  if (rows.length === answers.length && rows.length > 1) return phrases.allRows;
   if (!words.bySpecies) return rows.map(words.speciesLabel).join(', ');
   const named = rows.map((row) => {
     const alike = (all: readonly DensityAnswer[]) =>
       all.filter((other) => other.scope.name === row.scope.name).length;
     return alike(rows) === alike(answers)
       ? words.label(row)
-      : `${words.speciesLabel(row)} in ${words.label(row)}`;
+      : phrases.speciesIn(words.speciesLabel(row), words.label(row));
   });
   return [...new Set(named)].join(', ');
 }
 
 /** Which strata these are stands in the figures and the table by stratum. */
-function zeroStratumNote(answers: readonly DensityAnswer[]): string[] {
+function zeroStratumNote(answers: readonly DensityAnswer[], words: DensityTableWords): string[] {
   const some = answers.some(({ cautions }) => cautions.some(({ code }) => code === 'zero-stratum-prior'));
-  return some
-    ? [
-        'Strata where a species was not recorded add a little to the upper end of its interval, and not nothing.',
-      ]
-    : [];
+  return some ? [densityPhrases(words.language).zeroStrata] : [];
 }
 
 /** How clumped each species was taken to be where none was recorded, said once for the whole table. */
@@ -73,11 +72,13 @@ function zeroNotes(answers: readonly DensityAnswer[], words: DensityTableWords):
     if (typeof bound?.k !== 'number') continue;
     const source = String(bound.source ?? '');
     const told = bySource.get(source) ?? new Set();
-    bySource.set(source, told.add(`${words.speciesLabel(answer)} ${formatShort(bound.k)}`));
+    bySource.set(source, told.add(`${words.speciesLabel(answer)} ${formatShort(bound.k, words.language)}`));
   }
   if (bySource.size === 0) return [];
-  const told = [...bySource].map(([source, ks]) => `k, ${source}: ${[...ks].join(', ')}`);
-  return [
-    `Not recorded: the first bound holds if animals lie in clumps (${told.join('; ')}), the second if they are scattered.`,
-  ];
+  const phrases = densityPhrases(words.language);
+  const sources: Readonly<Record<string, string>> = phrases.sources;
+  const told = [...bySource].map(([source, ks]) =>
+    phrases.kBySource(sources[source] ?? source, [...ks].join(', ')),
+  );
+  return [phrases.zeroBounds(told.join('; '))];
 }

@@ -1,6 +1,7 @@
 /** The table of densities: every figure with its stations, its spread and how its interval was made. */
 
 import type { DensityAnswer } from '../estimates/answers.ts';
+import { densityPhrases } from './catalogue/density-phrases.ts';
 import { intervalNames } from './catalogue/method-words.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { densityNotes, isStarred } from './density-notes.ts';
@@ -23,21 +24,34 @@ export interface DensityTableWords {
 
 /** The table and, below it, every reason and caution that belongs to one of its rows, each said once. */
 export function densityTable(answers: readonly DensityAnswer[], words: DensityTableWords): string {
+  const { language } = words;
+  const phrases = densityPhrases(language);
+  const { heads } = phrases;
+  const methodCell = (row: DensityAnswer) =>
+    row.intervalMethod === null ? '–' : intervalNames(language)[row.intervalMethod];
   const methods = [...new Set(answers.filter((row) => row.intervalMethod !== null).map(methodCell))];
   const oneMethod = methods.length === 1 ? methods[0]! : null;
   const columns = [
     { head: words.head, cell: words.label },
-    { head: 'Found at, stations', cell: stationsInWords, number: true },
-    { head: 'Animals', cell: (row: DensityAnswer) => formatCount(row.animals), number: true },
-    { head: 'Searched, m²', cell: (row: DensityAnswer) => formatCount(row.searchedAreaM2), number: true },
-    { head: 'Animals per ha', cell: densityCell, number: true },
-    { head: 'Standard error', cell: errorCell, number: true },
-    { head: `${formatShare(words.confidence)} interval, per ha`, cell: intervalCell, number: true },
-    ...(oneMethod === null ? [{ head: 'Interval by', cell: methodCell }] : []),
-    { head: 'Animals in all', cell: stockCell, number: true },
+    {
+      head: heads.foundAt,
+      cell: (row: DensityAnswer) => stationsInWords(row, language),
+      number: true,
+    },
+    { head: heads.animals, cell: (row: DensityAnswer) => formatCount(row.animals), number: true },
+    { head: heads.searched, cell: (row: DensityAnswer) => formatCount(row.searchedAreaM2), number: true },
+    { head: heads.density, cell: (row: DensityAnswer) => densityCell(row, words), number: true },
+    { head: heads.error, cell: (row: DensityAnswer) => errorCell(row, words), number: true },
+    {
+      head: heads.interval(formatShare(words.confidence)),
+      cell: (row: DensityAnswer) => intervalCell(row, words),
+      number: true,
+    },
+    ...(oneMethod === null ? [{ head: heads.method, cell: methodCell }] : []),
+    { head: heads.stock, cell: (row: DensityAnswer) => stockCell(row, words), number: true },
   ];
   const table = htmlTable(columns, answers, {
-    caption: oneMethod === null ? words.caption : `${words.caption}; intervals by ${oneMethod}`,
+    caption: oneMethod === null ? words.caption : phrases.intervalsBy(words.caption, oneMethod),
     across: (row) => (row.densityPerHa === null ? reasonOf(row, words.language) : null),
     acrossFrom: 4,
     ...(words.bySpecies ? { group: words.speciesLabel } : {}),
@@ -47,37 +61,41 @@ export function densityTable(answers: readonly DensityAnswer[], words: DensityTa
 }
 
 function reasonOf(row: DensityAnswer, language: Language): string {
-  return row.reason === null ? 'No answer' : sentence(language, row.reason);
+  return row.reason === null ? densityPhrases(language).noAnswer : sentence(language, row.reason);
 }
 
-function densityCell(row: DensityAnswer): string {
-  return row.densityPerHa === 0 ? 'not recorded' : formatSignificant(row.densityPerHa ?? 0);
+type Read = Pick<DensityTableWords, 'language'>;
+
+function densityCell(row: DensityAnswer, { language }: Read): string {
+  return row.densityPerHa === 0
+    ? densityPhrases(language).notRecorded
+    : formatSignificant(row.densityPerHa ?? 0, 3, language);
 }
 
-function errorCell(row: DensityAnswer): string {
+function errorCell(row: DensityAnswer, { language }: Read): string {
   if (row.densityPerHa === 0) return '–';
-  return row.standardErrorPerHa === null ? 'unknown' : formatSignificant(row.standardErrorPerHa, 2);
+  return row.standardErrorPerHa === null
+    ? densityPhrases(language).unknown
+    : formatSignificant(row.standardErrorPerHa, 2, language);
 }
 
-function intervalCell(row: DensityAnswer): string {
-  if (row.intervalPerHa === null) return 'unknown';
+function intervalCell(row: DensityAnswer, { language }: Read): string {
+  const phrases = densityPhrases(language);
+  if (row.intervalPerHa === null) return phrases.unknown;
   const star = isStarred(row) ? '\u00a0*' : '';
-  if (row.densityPerHa !== 0) return formatInterval(row.intervalPerHa) + star;
+  if (row.densityPerHa !== 0) return formatInterval(row.intervalPerHa, 2, language) + star;
   const scattered = row.scatteredBoundPerHa;
-  const second = scattered === null ? '' : ` or ${formatSignificant(scattered, 2)}`;
-  return `below ${formatSignificant(row.intervalPerHa[1], 2)}${second}${star}`;
+  const second = scattered === null ? '' : phrases.boundOr(formatSignificant(scattered, 2, language));
+  return `${phrases.below(formatSignificant(row.intervalPerHa[1], 2, language))}${second}${star}`;
 }
 
-function methodCell(row: DensityAnswer): string {
-  return row.intervalMethod === null ? '–' : intervalNames[row.intervalMethod];
-}
-
-function stockCell(row: DensityAnswer): string {
-  if (row.totalAnimals === null) return 'unknown';
+function stockCell(row: DensityAnswer, { language }: Read): string {
+  const phrases = densityPhrases(language);
+  if (row.totalAnimals === null) return phrases.unknown;
   if (row.densityPerHa === 0) {
     const bound = row.totalInterval?.[1];
-    return bound === undefined ? 'not recorded' : `below ${formatSignificant(bound, 2)}`;
+    return bound === undefined ? phrases.notRecorded : phrases.below(formatSignificant(bound, 2, language));
   }
-  const range = row.totalInterval === null ? '' : ` (${formatInterval(row.totalInterval)})`;
-  return `${formatSignificant(row.totalAnimals, 2)}${range}`;
+  const range = row.totalInterval === null ? '' : ` (${formatInterval(row.totalInterval, 2, language)})`;
+  return `${formatSignificant(row.totalAnimals, 2, language)}${range}`;
 }

@@ -1,6 +1,7 @@
 /** A density answer in words: two short lines for a figure, one sentence for a reader. */
 
 import type { DensityAnswer } from '../estimates/answers.ts';
+import { densityPhrases } from './catalogue/density-phrases.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import {
   formatCount,
@@ -12,47 +13,61 @@ import {
 } from './numbers.ts';
 
 /** What stands beside a band: the figure, then its interval and stations. */
-export function answerInBrief(answer: DensityAnswer): readonly [string, string] {
-  const stations = `${stationsInWords(answer)} st.`;
-  if (answer.densityPerHa === null) return ['no answer yet', stations];
-  if (answer.densityPerHa === 0) return ['not recorded', `${boundInBrief(answer)}${stations}`];
-  const interval = answer.intervalPerHa === null ? 'no spread' : formatInterval(answer.intervalPerHa);
-  return [`${formatSignificant(answer.densityPerHa)} per ha`, `${interval} · ${stations}`];
+export function answerInBrief(answer: DensityAnswer, language: Language = 'en'): readonly [string, string] {
+  const words = densityPhrases(language);
+  const stations = words.stationsShort(stationsInWords(answer, language));
+  if (answer.densityPerHa === null) return [words.noAnswerYet, stations];
+  if (answer.densityPerHa === 0) return [words.notRecorded, `${boundInBrief(answer, language)}${stations}`];
+  const interval =
+    answer.intervalPerHa === null ? words.noSpread : formatInterval(answer.intervalPerHa, 2, language);
+  return [words.perHa(formatSignificant(answer.densityPerHa, 3, language)), `${interval} · ${stations}`];
 }
 
 /** "8 of 21": stations with the species, of those that looked for it. */
-export function stationsInWords(answer: Pick<DensityAnswer, 'stationsWithSpecies' | 'stations'>): string {
-  return `${formatCount(answer.stationsWithSpecies)} of ${formatCount(answer.stations)}`;
+export function stationsInWords(
+  answer: Pick<DensityAnswer, 'stationsWithSpecies' | 'stations'>,
+  language: Language = 'en',
+): string {
+  return densityPhrases(language).of(formatCount(answer.stationsWithSpecies), formatCount(answer.stations));
 }
 
 /** One sentence that a minister can read. Never "absent": what was not recorded may still be there. */
 export function answerSentence(answer: DensityAnswer, confidence: number, language: Language): string {
+  const words = densityPhrases(language);
   if (answer.densityPerHa === null) {
-    return answer.reason === null ? 'no answer' : lowerFirst(sentence(language, answer.reason));
+    return lowerFirst(answer.reason === null ? words.noAnswer : sentence(language, answer.reason));
   }
   const provisos = provisosInWords(answer, language);
-  if (answer.densityPerHa === 0) return zeroSentence(answer, confidence) + provisos;
-  const sure = `${formatShare(confidence)} sure`;
-  const interval = answer.intervalPerHa;
+  if (answer.densityPerHa === 0) return zeroSentence(answer, confidence, language) + provisos;
+  const sure = words.sure(formatShare(confidence));
+  const [low, high] = (answer.intervalPerHa ?? []).map((end) => formatSignificant(end, 2, language));
   const between =
-    interval === null
-      ? ' (how far off this may be cannot be known)'
-      : ` (${sure} between ${formatSignificant(interval[0], 2)} and ${formatSignificant(interval[1], 2)})`;
-  const where = `recorded at ${stationsInWords(answer)} stations, ${animalsInWords(answer.animals)}`;
-  return `${formatSignificant(answer.densityPerHa)} per ha${between}; ${where}${stockInWords(answer)}${provisos}`;
+    low === undefined || high === undefined ? words.spreadUnknown : words.between(sure, low, high);
+  const animals = words.animals(formatCount(answer.animals), answer.animals === 1);
+  const where = words.recordedAt(
+    formatCount(answer.stationsWithSpecies),
+    formatCount(answer.stations),
+    animals,
+  );
+  const density = words.perHa(formatSignificant(answer.densityPerHa, 3, language));
+  const gap = language === 'fr' ? '\u00a0' : '';
+  return `${density}${between}${gap}; ${where}${stockInWords(answer, language)}${provisos}`;
 }
 
 /** "not recorded; 95 % sure below 5.9 per ha if scattered, below 8.7 if clumped (k 0.2)". */
-export function zeroSentence(answer: DensityAnswer, confidence: number): string {
+export function zeroSentence(answer: DensityAnswer, confidence: number, language: Language = 'en'): string {
+  const words = densityPhrases(language);
+  const bound = (perHa: number) => formatSignificant(perHa, 2, language);
   const clumped = answer.intervalPerHa?.[1] ?? null;
   const scattered = answer.scatteredBoundPerHa;
-  const k = clumpingOf(answer);
-  const looked = `at any of ${formatCount(answer.stations)} stations (${formatCount(answer.searchedAreaM2)} m² searched)`;
-  const sure = `${formatShare(confidence)} sure below`;
-  if (scattered === null && clumped === null) return `not recorded ${looked}`;
-  if (scattered === null) return `not recorded ${looked}; ${sure} ${formatSignificant(clumped!, 2)} per ha`;
-  const ifClumped = clumped === null ? '' : `, below ${formatSignificant(clumped, 2)} if clumped${k}`;
-  return `not recorded ${looked}; ${sure} ${formatSignificant(scattered, 2)} per ha if scattered${ifClumped}`;
+  const k = clumpingOf(answer, language);
+  const gap = language === 'fr' ? '\u00a0' : '';
+  const sure = `${gap}; ${words.sureBelow(formatShare(confidence))}`;
+  const unseen = words.unseen(formatCount(answer.stations), formatCount(answer.searchedAreaM2));
+  if (scattered === null && clumped === null) return unseen;
+  if (scattered === null) return `${unseen}${sure} ${words.perHa(bound(clumped!))}`;
+  const ifClumped = clumped === null ? '' : `${words.ifClumped(bound(clumped))}${k}`;
+  return `${unseen}${sure} ${words.ifScattered(bound(scattered))}${ifClumped}`;
 }
 
 /** What must be read together with the number: why its spread is missing, who let it through. */
@@ -63,31 +78,27 @@ function provisosInWords(answer: DensityAnswer, language: Language): string {
   return reasons.map((reason) => `. ${sentence(language, reason)}`).join('');
 }
 
-function clumpingOf(answer: DensityAnswer): string {
+function clumpingOf(answer: DensityAnswer, language: Language): string {
   for (const reason of [answer.reason, ...answer.cautions]) {
     const k = reason?.parameters.k;
-    if (typeof k === 'number') return ` (k\u00a0${formatShort(k)})`;
+    if (typeof k === 'number') return ` (k\u00a0${formatShort(k, language)})`;
   }
   return '';
 }
 
-function boundInBrief(answer: DensityAnswer): string {
+function boundInBrief(answer: DensityAnswer, language: Language): string {
   const bound = answer.intervalPerHa?.[1] ?? answer.scatteredBoundPerHa;
-  return bound === null || bound === undefined ? '' : `below ${formatSignificant(bound, 2)} · `;
+  if (bound === null || bound === undefined) return '';
+  return `${densityPhrases(language).below(formatSignificant(bound, 2, language))} · `;
 }
 
-function stockInWords(answer: DensityAnswer): string {
+function stockInWords(answer: DensityAnswer, language: Language): string {
   if (answer.totalAnimals === null || answer.areaHa === null) return '';
-  const area = `in ${formatShort(answer.areaHa)}\u00a0ha`;
-  const range =
-    answer.totalInterval === null
-      ? ''
-      : ` (${formatStockInWords(answer.totalInterval[0])} to ${formatStockInWords(answer.totalInterval[1])})`;
-  return `; about ${formatStockInWords(answer.totalAnimals)}${range} ${area}`;
-}
-
-function animalsInWords(animals: number): string {
-  return `${formatCount(animals)} ${animals === 1 ? 'animal' : 'animals'}`;
+  const words = densityPhrases(language);
+  const [low, high] = (answer.totalInterval ?? []).map((end) => formatStockInWords(end, language));
+  const range = low === undefined || high === undefined ? '' : words.stockRange(low, high);
+  const stock = formatStockInWords(answer.totalAnimals, language);
+  return words.stock(stock, range, formatShort(answer.areaHa, language));
 }
 
 function lowerFirst(text: string): string {

@@ -14,6 +14,7 @@ import {
   sheetLayout,
   wordMarks,
 } from './band-words.ts';
+import { densityPhrases } from './catalogue/density-phrases.ts';
 import type { Language } from './catalogue/sentence.ts';
 import { colours } from './colours.ts';
 import { type DensityAxis, densityAxis, densityScale } from './density-axis.ts';
@@ -56,12 +57,12 @@ export function fadingBands(rows: readonly BandRow[], frame: BandFrame): string 
     x: { ...densityScale(axis), axis: null },
     y: { type: 'band', domain: numbered.map((row) => row.index), padding: 0, axis: null },
     marks: [
-      ...axisMarks(axis),
+      ...axisMarks(axis, frame.language),
       ...bandMarks(
         numbered.filter((row) => row.answer.densityPerHa !== null),
         { axis, layout, frame },
       ),
-      ...wordMarks(numbered, layout),
+      ...wordMarks(numbered, layout, frame.language),
       reasonMark(
         numbered.filter((row) => row.answer.densityPerHa === null),
         { layout, frame },
@@ -72,22 +73,12 @@ export function fadingBands(rows: readonly BandRow[], frame: BandFrame): string 
   return plotFigure(options, { ...frame, definitions });
 }
 
-/** The words under the first figure of bands. */
-export const bandsExplained =
-  'The darker the band, the more the counts speak for that density. The tall tick is the estimate, the hair lines are the ' +
-  'ends of the interval. Where none was recorded the band fades from zero: the full hair line is the bound if animals lie in ' +
-  'clumps, the dotted one the bound if they are scattered. The axis runs evenly at its left end, so that zero has a place, and ' +
-  'further right each equal step multiplies.';
-
-const tickLeftOfDarkest =
-  'Where only a few animals were seen, the tick stands left of the darkest part: the truth is then more often above what was seen than below.';
-
 /** Said only where it can be seen: an estimate from fewer than five animals, left of what the counts speak for most. */
-export function fewAnimalsExplained(rows: readonly BandRow[]): string {
+export function fewAnimalsExplained(rows: readonly BandRow[], language: Language = 'en'): string {
   const seen = rows.some(({ answer: { animals, belief, densityPerHa } }) => {
     return animals > 0 && animals < 5 && belief !== null && darkestPerHa(belief) > 1.1 * (densityPerHa ?? 0);
   });
-  return seen ? tickLeftOfDarkest : '';
+  return seen ? densityPhrases(language).tickLeftOfDarkest : '';
 }
 
 function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
@@ -103,11 +94,12 @@ function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
   return densityAxis({ highestPerHa: Math.max(highestPerHa * 1.15, animalPerHa * 10), animalPerHa });
 }
 
-function axisMarks(axis: DensityAxis): Plot.Markish[] {
-  const label = `animals per hectare: even up to ${formatShort(axis.evenBelowPerHa)}, then multiplying`;
+function axisMarks(axis: DensityAxis, language: Language): Plot.Markish[] {
+  const even = formatShort(axis.evenBelowPerHa, language);
+  const label = densityPhrases(language).axis(even);
   return [
     Plot.axisX(axis.ticksPerHa, {
-      tickFormat: formatShort,
+      tickFormat: (perHa: number) => formatShort(perHa, language),
       tickSize: 0,
       label,
       labelAnchor: 'center',

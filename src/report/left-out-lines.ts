@@ -4,7 +4,7 @@ import type { DensityAnswer, LeftOut } from '../estimates/answers.ts';
 import { sentence } from './catalogue/sentence.ts';
 
 /** Empty when nothing was. */
-export function leftOutLines(answers: readonly DensityAnswer[]): readonly string[] {
+export function leftOutLines(answers: readonly Pick<DensityAnswer, 'leftOut'>[]): readonly string[] {
   const groups = new Map<string, LeftOut[]>();
   for (const one of answers.flatMap((answer) => answer.leftOut)) {
     const { station: _, transect: __, ...why } = one.reason.parameters;

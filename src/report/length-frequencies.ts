@@ -5,6 +5,7 @@
 
 import * as Plot from '@observablehq/plot';
 import type { SizesAnswer } from '../estimates/answers.ts';
+import { reportPhrases } from './catalogue/report-phrases.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { colours } from './colours.ts';
 import { formatCount, formatShort } from './numbers.ts';
@@ -15,11 +16,14 @@ export interface LengthFrame {
   readonly inWords: string;
   /** What was measured: "body length", "shell length". */
   readonly measure: string;
+  /** English where none is given. */
+  readonly language?: Language;
   readonly document: PlotDocument;
 }
 
 /** Null where there is nothing to draw; the sentence for that is `sizesInWords`. */
 export function lengthFrequencies(answer: SizesAnswer, frame: LengthFrame): string | null {
+  const { language = 'en' } = frame;
   const first = answer.classes[0];
   const last = answer.classes.at(-1);
   if (first === undefined || last === undefined) return null;
@@ -42,13 +46,13 @@ export function lengthFrequencies(answer: SizesAnswer, frame: LengthFrame): stri
         tickSize: 0,
         fontSize: 12,
         label: null,
-        tickFormat: (share: number) => `${formatShort(share * 100)} %`,
+        tickFormat: (share: number) => `${formatShort(share * 100, language)} %`,
       }),
       Plot.axisX({
         ticks: 5,
         tickSize: 4,
         fontSize: 12,
-        tickFormat: formatShort,
+        tickFormat: (mm: number) => formatShort(mm, language),
         label: `${frame.measure}, mm`,
         labelAnchor: 'center',
         labelOffset: 36,
@@ -63,7 +67,7 @@ export function lengthFrequencies(answer: SizesAnswer, frame: LengthFrame): stri
         fill: colours.softInk,
       }),
       Plot.ruleY([0]),
-      ...(limitMm === null ? [] : limitMarks(limitMm, limitMm > lowMm + 0.65 * (highMm - lowMm))),
+      ...(limitMm === null ? [] : limitMarks(limitMm, limitMm > lowMm + 0.65 * (highMm - lowMm), language)),
     ],
   };
   return plotFigure(options, frame);
@@ -71,21 +75,22 @@ export function lengthFrequencies(answer: SizesAnswer, frame: LengthFrame): stri
 
 /** "412 animals, 188 of them measured", or why there is nothing to show. */
 export function sizesInWords(answer: SizesAnswer, language: Language): string {
-  const animals = `${formatCount(answer.animals)} ${answer.animals === 1 ? 'animal' : 'animals'} counted`;
+  const { sizes } = reportPhrases(language);
+  const animals = sizes.counted(formatCount(answer.animals), answer.animals === 1);
   if (answer.measured === 0)
     return answer.reason === null
-      ? `${animals}, none measured`
+      ? sizes.noneMeasured(animals)
       : `${animals}. ${sentence(language, answer.reason)}`;
-  return `${animals}, ${formatCount(answer.measured)} measured`;
+  return sizes.measured(animals, formatCount(answer.measured));
 }
 
 /** The words stand on the side of the line where there is room for them. */
-function limitMarks(limitMm: number, wordsLeft: boolean): Plot.Markish[] {
+function limitMarks(limitMm: number, wordsLeft: boolean, language: Language): Plot.Markish[] {
   const reaching = { insetTop: -16 };
   return [
     Plot.ruleX([limitMm], { ...reaching, stroke: colours.paper, strokeWidth: 4, className: 'paper-line' }),
     Plot.ruleX([limitMm], { ...reaching, strokeWidth: 1.8, strokeDasharray: '6 3' }),
-    Plot.text([`limit ${formatShort(limitMm)} mm`], {
+    Plot.text([reportPhrases(language).sizes.limitAt(formatShort(limitMm, language))], {
       x: [limitMm],
       frameAnchor: 'top',
       textAnchor: wordsLeft ? 'end' : 'start',

@@ -2,16 +2,22 @@
 
 import * as Plot from '@observablehq/plot';
 import type { MapSheet } from './map-projection.ts';
-import type { Spot } from './station-map.ts';
 import { textWidth } from './svg.ts';
+
+/** A station on the sheet, by its code. */
+export interface CodedSpot {
+  readonly code: string;
+  readonly eastKm: number;
+  readonly northKm: number;
+}
 
 /** Station codes where there is room for them; a code that would cover a mark or another code is not written. */
 export function codeMarks(
-  spots: readonly Spot[],
+  spots: readonly CodedSpot[],
   { unitsPerKm, halfEastKm, halfNorthKm }: MapSheet,
 ): Plot.Markish {
   const placed = spots.map((spot) => ({
-    code: spot.station.record.code,
+    code: spot.code,
     x: (spot.eastKm + halfEastKm) * unitsPerKm,
     y: (halfNorthKm - spot.northKm) * unitsPerKm,
   }));

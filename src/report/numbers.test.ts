@@ -51,3 +51,14 @@ test('counts are written in full and stocks in words people say', () => {
   expect(formatStockInWords(45_200)).toBe('45\u202f000');
   expect(formatInterval([820.4, 2904])).toBe('820\u00a0to\u00a02\u202f900');
 });
+
+test('in French the decimal mark is a comma and the ends of an interval are joined by à', () => {
+  expect(formatSignificant(5.9439, 2, 'fr')).toBe('5,9');
+  expect(formatSignificant(0.00004, 3, 'fr')).toBe('< 0,001');
+  expect(formatShort(0.25, 'fr')).toBe('0,25');
+  expect(formatShort(1480, 'fr')).toBe('1\u202f480');
+  expect(formatInterval([820.4, 2914], 2, 'fr')).toBe('820\u00a0à\u00a02\u202f900');
+  // By the rule of French grammar the plural begins at two: 1,2 million, 5,5 millions.
+  expect(formatStockInWords(1_234_000, 'fr')).toBe('1,2\u00a0million');
+  expect(formatStockInWords(5_500_000, 'fr')).toBe('5,5\u00a0millions');
+});

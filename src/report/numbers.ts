@@ -3,7 +3,12 @@
  *
  * Thousands are parted by a narrow no-break space (U+202F), because in half of the places where
  * these papers are read a comma is the decimal mark, and 1,480 would be read as one and a half.
+ *
+ * Each takes the language it is read in, English where none is given. The comma is for people only:
+ * a table that another program reads keeps its points.
  */
+
+import type { Language } from './catalogue/language.ts';
 
 const thousandsGap = '\u202f';
 /** Below this a density or length says nothing more than "very small". */
@@ -13,22 +18,22 @@ const smallestShown = 0.001;
  * A number to so many significant digits. 0 is "0"; 1483.2 is "1 480"; 0.00004 is "< 0.001".
  * A number that is not finite is a mistake of ours: unknown is null and has a reason.
  */
-export function formatSignificant(value: number, digits: 2 | 3 = 3): string {
+export function formatSignificant(value: number, digits: 2 | 3 = 3, language: Language = 'en'): string {
   if (!Number.isFinite(value)) throw new Error('formatSignificant requires a finite number');
   if (value === 0) return '0';
   const size = Math.abs(value);
-  if (size < smallestShown) return `${value < 0 ? '> −' : '< '}${smallestShown}`;
+  if (size < smallestShown) return `${value < 0 ? '> −' : '< '}${pointed(`${smallestShown}`, language)}`;
   const rounded = Number(size.toPrecision(digits));
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(rounded)));
   const text = rounded >= 1e21 ? BigInt(rounded).toString() : rounded.toFixed(decimals);
-  return (value < 0 ? '−' : '') + groupThousands(text);
+  return (value < 0 ? '−' : '') + pointed(groupThousands(text), language);
 }
 
 /** A number as short as it can be said: whole numbers in full, others to three digits without idle zeros. */
-export function formatShort(value: number): string {
+export function formatShort(value: number, language: Language = 'en'): string {
   if (Number.isInteger(value)) return formatCount(value);
   const text = formatSignificant(value, 3);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return pointed(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
 }
 
 /** A count in full: every animal and station is written out. */
@@ -40,8 +45,13 @@ export function formatCount(count: number): string {
 }
 
 /** Both ends of an interval, rounded alike: "820 to 2 900". */
-export function formatInterval(interval: readonly [number, number], digits: 2 | 3 = 2): string {
-  return `${formatSignificant(interval[0], digits)}\u00a0to\u00a0${formatSignificant(interval[1], digits)}`;
+export function formatInterval(
+  interval: readonly [number, number],
+  digits: 2 | 3 = 2,
+  language: Language = 'en',
+): string {
+  const [low, high] = interval.map((end) => formatSignificant(end, digits, language));
+  return `${low}\u00a0${language === 'fr' ? 'à' : 'to'}\u00a0${high}`;
 }
 
 /** A share of the whole in per cent: "38 %"; never "0 %" or "100 %" for what is merely near it. */
@@ -54,10 +64,20 @@ export function formatShare(share: number): string {
 }
 
 /** A stock in a sentence: "about" is for the writer; here 1 234 000 becomes "1.2 million". */
-export function formatStockInWords(animals: number): string {
-  if (animals < 999_500) return formatSignificant(animals, 2);
-  if (animals < 999_500_000) return `${formatSignificant(animals / 1e6, 2)}\u00a0million`;
-  return `${formatSignificant(animals / 1e9, 2)}\u00a0thousand million`;
+export function formatStockInWords(animals: number, language: Language = 'en'): string {
+  if (animals < 999_500) return formatSignificant(animals, 2, language);
+  const [unit, name] =
+    animals < 999_500_000 ? ([1e6, 'million'] as const) : ([1e9, 'thousand million'] as const);
+  const figure = formatSignificant(animals / unit, 2, language);
+  if (language === 'en') return `${figure}\u00a0${name}`;
+  // In French the plural begins at two, and what is counted follows with "de".
+  const stem = unit === 1e6 ? 'million' : 'milliard';
+  return `${figure}\u00a0${stem}${Number(formatSignificant(animals / unit, 2)) >= 2 ? 's' : ''}`;
+}
+
+/** The decimal mark of the language; thousands are parted alike in both. */
+function pointed(text: string, language: Language): string {
+  return language === 'fr' ? text.replace('.', ',') : text;
 }
 
 function groupThousands(text: string): string {

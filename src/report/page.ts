@@ -6,12 +6,21 @@
  */
 
 import { methodParagraphs } from './catalogue/method-words.ts';
+import { reportPhrases } from './catalogue/report-phrases.ts';
 import { type ReportWords, reportWords } from './catalogue/report-words.ts';
 import type { Language } from './catalogue/sentence.ts';
 import { escapeText } from './escape.ts';
 import { paragraph, section } from './html.ts';
 import type { PlotDocument } from './plot-figure.ts';
+import type { ReportAdvice } from './report-advice.ts';
 import type { ReportInput, ReportSurvey } from './report-input.ts';
+import { fourQuestionsSection } from './sections/advice/four-questions.ts';
+import { healthySection } from './sections/advice/healthy.ts';
+import { moreOrLessSection } from './sections/advice/more-or-less.ts';
+import { rootsSection } from './sections/advice/roots.ts';
+import { standsSection } from './sections/advice/stands.ts';
+import { takenSection } from './sections/advice/taken.ts';
+import { weighsSection } from './sections/advice/weighs.ts';
 import { answerSection } from './sections/answer.ts';
 import { askedSection } from './sections/asked.ts';
 import { densitySection } from './sections/density.ts';
@@ -44,9 +53,20 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
   if (survey === undefined) throw new Error('renderReport requires at least one survey');
   const { language } = tools;
   const words = reportWords(language);
+  const advised = (sections: (advice: ReportAdvice) => readonly string[]) =>
+    input.advice === undefined ? [] : sections(input.advice);
   const sections = [
     askedSection(input, survey, language),
+    ...advised((advice) => [fourQuestionsSection(input, advice, language)]),
     answerSection(input, survey, language),
+    ...advised((advice) => [
+      moreOrLessSection(input, advice, language),
+      healthySection(input, advice, language),
+      weighsSection(input, advice, language),
+      takenSection(input, advice, language),
+      standsSection(input, advice, language),
+      rootsSection(input, advice, language),
+    ]),
     whereSection(input, survey, tools),
     densitySection(input, survey, tools),
     surveysSection(input, tools),
@@ -58,7 +78,7 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
     section(
       'methods',
       words.methods,
-      methodParagraphs(input.settings).map((text) => paragraph(text)),
+      methodParagraphs(input.settings, language).map((text) => paragraph(text)),
     ),
     section(
       'limits-of-this-survey',
@@ -71,18 +91,19 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
 ${head(input, survey, tools)}
 <body>
 ${input.book.invented ? paragraph(words.invented, 'invented') : ''}
-${banner(input, survey)}
+${banner(input, survey, language)}
 <main>
 ${sections.filter((text) => text !== '').join('\n')}
 </main>
-${footer(input, words)}
+${footer(input, words, language)}
 </body>
 </html>
 `;
 }
 
 function head(input: ReportInput, survey: ReportSurvey, tools: ReportTools): string {
-  const title = escapeText(`${input.book.name}: ${survey.inHand.survey.name}`);
+  const { page } = reportPhrases(tools.language);
+  const title = escapeText(page.title(input.book.name, survey.inHand.survey.name));
   return `<head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -91,20 +112,23 @@ function head(input: ReportInput, survey: ReportSurvey, tools: ReportTools): str
 </head>`;
 }
 
-function fontFace({ weight, format, base64 }: EmbeddedFont): string {
+export function fontFace({ weight, format, base64 }: EmbeddedFont): string {
   if (!/^[A-Za-z0-9+/=]+$/.test(base64)) throw new Error('renderReport requires fonts in base64');
   const kind = format === 'woff2' ? 'font/woff2' : 'font/ttf';
   return `@font-face { font-family: 'Source Sans 3'; font-weight: ${weight}; src: url(data:${kind};base64,${base64}) format('${format}'); }`;
 }
 
-function banner(input: ReportInput, survey: ReportSurvey): string {
+function banner(input: ReportInput, survey: ReportSurvey, language: Language): string {
+  const { page } = reportPhrases(language);
   const { name, starts, ends } = survey.inHand.survey;
-  const title = `${input.book.name}: ${name}`;
-  const dates = starts === null ? '' : `${starts}${ends === null || ends === starts ? '' : ` to ${ends}`}`;
+  const title = page.title(input.book.name, name);
+  const oneDay = ends === null || ends === starts;
+  const dates = starts === null ? '' : oneDay ? starts : page.dates(starts, ends);
   return `<header><h1>${escapeText(title)}</h1>${dates === '' ? '' : paragraph(dates, 'quiet')}</header>`;
 }
 
-function footer(input: ReportInput, words: ReportWords): string {
-  const origin = `Made on ${input.generatedOn} with Slateline ${input.programVersion} from data version ${input.dataVersion}.`;
+function footer(input: ReportInput, words: ReportWords, language: Language): string {
+  const { madeOn } = reportPhrases(language).page;
+  const origin = madeOn(input.generatedOn, input.programVersion, input.dataVersion);
   return `<footer>${input.book.invented ? paragraph(words.invented) : ''}${paragraph(origin)}</footer>`;
 }

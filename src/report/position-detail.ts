@@ -3,6 +3,9 @@
  * the office is rounded unless somebody chose otherwise.
  */
 
+import type { Language } from './catalogue/language.ts';
+import { reportPhrases } from './catalogue/report-phrases.ts';
+
 export const positionDetails = ['exact', 'rounded', 'none'] as const;
 export type PositionDetail = (typeof positionDetails)[number];
 
@@ -16,9 +19,6 @@ export function positionAtDetail(degrees: number, detail: PositionDetail): numbe
 }
 
 /** The sentence under a map. */
-export function positionDetailInWords(detail: PositionDetail): string {
-  if (detail === 'exact') return 'Positions are exact: keep this sheet in the office.';
-  if (detail === 'rounded')
-    return 'Positions are rounded to a hundredth of a degree (about 1 km), so that this page leads nobody to the animals.';
-  return 'Positions are kept back in this document.';
+export function positionDetailInWords(detail: PositionDetail, language: Language = 'en'): string {
+  return reportPhrases(language).where.positions[detail];
 }

@@ -2,10 +2,13 @@
 
 import type { DensityAnswer, SizesAnswer } from '../estimates/answers.ts';
 import type { IntervalMethod } from '../estimates/shapes.ts';
+import type { PlanAgainstSurvey } from '../planning/draw/plan-against-survey.ts';
+import type { MapArea } from '../survey/map-area.ts';
 import type { Problem } from '../survey/message.ts';
 import type { SurveyInHand } from '../survey/observation.ts';
 import type { SizeLimit, Species, Stratum } from '../survey/words.ts';
 import type { PositionDetail } from './position-detail.ts';
+import type { ReportAdvice } from './report-advice.ts';
 
 export interface ReportInput {
   readonly book: { readonly name: string; readonly invented: boolean };
@@ -16,6 +19,12 @@ export interface ReportInput {
   /** Every species that is named in an answer, for common and scientific names. */
   readonly species: readonly Species[];
   readonly sizeLimits: readonly SizeLimit[];
+  /** Strata on the map of the book, by name; none where it has no map. */
+  readonly borders?: readonly { readonly name: string; readonly area: MapArea }[];
+  /** The plan of the survey the report is about, and what became of it; missing where there was none. */
+  readonly plan?: { readonly name: string; readonly against: PlanAgainstSurvey };
+  /** Change, status, weight, options and sensitivity; missing where a paper does not ask for them. */
+  readonly advice?: ReportAdvice;
   readonly settings: ReportSettings;
   readonly dataVersion: string;
   readonly programVersion: string;

@@ -1,5 +1,6 @@
 /** What people call a species, with its scientific name beside it. */
 
+import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import type { ReportInput } from './report-input.ts';
 
@@ -23,6 +24,19 @@ export function speciesNames(species: readonly Species[]): (name: string) => Spe
 /** "Lollyfish (Holothuria atra)". */
 export function fullName({ label, scientific }: SpeciesName): string {
   return scientific === '' ? label : `${label} (${scientific})`;
+}
+
+/** The reason with the name that people use, as in the row it stands beside. */
+export function inPeoplesWords(reason: Reason, nameOf: (name: string) => SpeciesName): Reason {
+  const { species } = reason.parameters;
+  if (typeof species !== 'string') return reason;
+  const label = nameOf(species).label;
+  return label === species
+    ? reason
+    : {
+        ...reason,
+        parameters: { ...reason.parameters, species: label.charAt(0).toLowerCase() + label.slice(1) },
+      };
 }
 
 /** Answers in the order of the names people use. */

@@ -4,9 +4,13 @@
  */
 
 import * as Plot from '@observablehq/plot';
+import type { MapArea } from '../survey/map-area.ts';
 import type { StationWithTransects } from '../survey/observation.ts';
+import type { Language } from './catalogue/language.ts';
+import { reportPhrases } from './catalogue/report-phrases.ts';
 import { colours } from './colours.ts';
-import { codeMarks } from './map-codes.ts';
+import { borderMarks } from './map-borders.ts';
+import { type CodedSpot, codeMarks } from './map-codes.ts';
 import { mapFurniture } from './map-furniture.ts';
 import { type MapSheet, mapSheet, type Point } from './map-projection.ts';
 import { seriesColours, seriesSymbols } from './palette.ts';
@@ -21,6 +25,9 @@ export interface MapFrame {
   /** In the order of their marks. */
   readonly strata: readonly string[];
   readonly zones: readonly string[];
+  /** Of the strata; none where the book has no map. */
+  readonly borders?: readonly MapArea[];
+  readonly language?: Language;
   readonly document: PlotDocument;
 }
 
@@ -30,10 +37,14 @@ export interface StationMap {
   readonly withoutPosition: readonly string[];
 }
 
-export interface Spot {
+interface Spot {
   readonly station: StationWithTransects;
   readonly eastKm: number;
   readonly northKm: number;
+}
+
+function coded({ station, eastKm, northKm }: Spot): CodedSpot {
+  return { code: station.record.code, eastKm, northKm };
 }
 
 /** In the units of the drawing. */
@@ -61,7 +72,13 @@ export function stationMap(stations: readonly StationWithTransects[], frame: Map
     marginBottom,
     x: { domain: [-sheet.halfEastKm, sheet.halfEastKm], axis: null },
     y: { domain: [-sheet.halfNorthKm, sheet.halfNorthKm], axis: null },
-    marks: [...mapFurniture(sheet), ...stationMarks(spots, frame), codeMarks(spots, sheet), ...legend.marks],
+    marks: [
+      ...mapFurniture(sheet),
+      ...borderMarks(frame.borders ?? [], sheet),
+      ...stationMarks(spots, frame),
+      codeMarks(spots.map(coded), sheet),
+      ...legend.marks,
+    ],
   };
   return { drawing: plotFigure(options, frame), withoutPosition: names };
 }
@@ -128,10 +145,13 @@ function ringSign(index: number) {
 }
 
 /** Signs and their words in columns below the map. */
-function legendMarks({ strata, zones, width }: MapFrame): { marks: Plot.Markish[]; height: number } {
+function legendMarks({ strata, zones, width, language = 'en' }: MapFrame): {
+  marks: Plot.Markish[];
+  height: number;
+} {
   const entries = [
     ...strata.map((words, i) => ({ words, sign: stratumSign(i) })),
-    ...zones.map((zone, i) => ({ words: `ring: ${zone}`, sign: ringSign(i) })),
+    ...zones.map((zone, i) => ({ words: reportPhrases(language).where.ring(zone), sign: ringSign(i) })),
   ];
   const longest = Math.max(...entries.map((entry) => textWidth(entry.words, 12)));
   const columns = Math.max(1, Math.min(4, Math.floor(width / (longest + 40))));

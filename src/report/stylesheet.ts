@@ -25,6 +25,10 @@ li { margin-bottom: .3rem; overflow-wrap: break-word; }
 dl { margin: 1.25rem 0 0; }
 dl > div { display: grid; grid-template-columns: 11rem 1fr; gap: 0 1.25rem; padding: .7rem 0; border-top: 1px solid ${colours.rule}; }
 dt { font-weight: 600; }
+dd p { margin: 0 0 .4rem; }
+details { margin: .6rem 0; }
+summary { cursor: pointer; padding: .7rem 0; font-weight: 600; }
+.shares { max-width: 24rem; }
 dt i { display: block; font-size: .9375rem; line-height: 1.35; }
 dd { margin: 0; }
 figure { margin: 1.25rem 0 1.5rem; }

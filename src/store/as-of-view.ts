@@ -22,6 +22,7 @@ export function asOfView<View extends Store>(
     ...view,
     revisions: (recordId, kinds) => readRevisions(book, { recordId, kinds, upToSeq }),
     apply: refuse,
+    applyTogether: refuse,
     rebuild: refuse,
     asOf: refuse,
   };

@@ -5,7 +5,8 @@
  * never live here: this room translates, it does not calculate.
  */
 
-import type { BookInfo, Store } from '../survey/store.ts';
+import type { SheetStore } from '../survey/acts.ts';
+import type { BookInfo } from '../survey/store.ts';
 import type { RecordKind, RecordOf } from '../survey/words.ts';
 import { asOfView } from './as-of-view.ts';
 import { type BookDatabase, guarded, withFailures } from './book-database.ts';
@@ -15,12 +16,14 @@ import type { AnyKysely } from './current-tables.ts';
 import { dumpTables } from './dump-tables.ts';
 import { type AnyRow, kindTables } from './kind-tables.ts';
 import { readRevisions } from './read-revisions.ts';
+import { readStation } from './read-station.ts';
 import { readSurvey } from './read-survey.ts';
 import { rebuildTables } from './rebuild-tables.ts';
 import { readSpeciesSeen } from './species-seen.ts';
+import { isActWritten, writeActs } from './write-acts.ts';
 import { writeChanges } from './write-changes.ts';
 
-export interface SqliteStore extends Store {
+export interface SqliteStore extends SheetStore {
   /** The current tables as text, to compare two books by the byte. */
   dump(): Promise<string>;
   lastWritten(): Promise<LastWritten>;
@@ -40,6 +43,9 @@ export function sqliteStore(
       guarded(database, () => readSurvey(database, surveyId, options)),
     speciesSeen: () => guarded(database, () => readSpeciesSeen(database)),
     apply: async (changes, signature, newId) => writeChanges(database, changes, signature, newId),
+    applyTogether: async (acts, dataVersion) => writeActs(database, acts, dataVersion),
+    actWritten: async (id) => withFailures(folder, () => isActWritten(database, id)),
+    stationRecords: async (stationId) => withFailures(folder, () => readStation(database, stationId)),
     revisions: (recordId, kinds) => readRevisions(database, { recordId, kinds }),
     asOf: async (instant) => {
       const memory = makeMemory(await readInfo(database));

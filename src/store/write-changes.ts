@@ -26,22 +26,38 @@ export function writeChanges(
 ): void {
   inTransaction(
     database,
-    () => {
-      const act: Act = {
-        database,
-        tables: new Map(),
-        waiting: new Map(),
-        digest: readDigest(database),
-        revisions: revisionWriter(database, signature, newId),
-      };
-      for (const change of changes) writeChange(act, change);
-      writeWaiting(act);
-      act.revisions.finish();
-      writeDigest(database, digestText(act.digest));
-    },
+    () => writeAct(database, { changes, signature, newId }),
     (error) => explainMissingReference(database, error),
   );
 }
+
+export interface ActToWrite {
+  readonly changes: Iterable<Change>;
+  readonly signature: Signature;
+  readonly newId: () => string;
+  /** Records that must not be in the book yet. */
+  readonly mustBeNew?: ReadonlySet<string>;
+  /** Statements prepared for the acts before it in the same transaction. */
+  readonly tables?: Map<RecordKind, CurrentTable>;
+}
+
+/** One act within the transaction that is open. */
+export function writeAct(database: BookDatabase, order: ActToWrite): void {
+  const act: Act = {
+    database,
+    tables: order.tables ?? new Map(),
+    waiting: new Map(),
+    digest: readDigest(database),
+    revisions: revisionWriter(database, order.signature, order.newId),
+    mustBeNew: order.mustBeNew ?? nothing,
+  };
+  for (const change of order.changes) writeChange(act, change);
+  writeWaiting(act);
+  act.revisions.finish();
+  writeDigest(database, digestText(act.digest));
+}
+
+const nothing: ReadonlySet<string> = new Set();
 
 interface Act {
   readonly database: BookDatabase;
@@ -50,6 +66,7 @@ interface Act {
   readonly waiting: Map<string, Waiting>;
   readonly digest: RecordDigest;
   readonly revisions: RevisionWriter;
+  readonly mustBeNew: ReadonlySet<string>;
 }
 
 interface Waiting {
@@ -67,6 +84,9 @@ function writeChange(act: Act, change: Change): void {
   const afterText = row === null ? null : JSON.stringify(row);
   // What stands already is no change: the same import twice leaves no trace.
   if (beforeText === afterText) return;
+  if (before !== null && act.mustBeNew.has(recordId)) {
+    throw new Failure('already-there', { kind, key: recordId });
+  }
   if (row === null) remove(act, table, recordId);
   else if (before === null) insert(act, table, row);
   else update(act, table, row);

@@ -36,9 +36,23 @@ export function readCoordinate(text: string, axis: Axis): CoordinateReading {
   if (letter !== null && sign) cautions.push('sign-and-letter');
   if (parts.length === 1 && !first!.includes('.')) cautions.push('whole-degrees');
   if (parts.length === 2 && second === undefined) cautions.push('joined-minutes');
+  if (decimalMinutesInstead(tidy) !== null) cautions.push('seconds-or-decimals');
   const degrees = isNegative || sign === '-' ? -size : size;
   return { degrees: degrees + 0, notation: notations[parts.length - 1]!, cautions, refusal: null };
 }
+
+/**
+ * The same text with its last part as decimals of a minute, 17 45.30 S for 17 45 30 S; null unless it has three whole
+ * parts, minutes that can be, and no sign that makes the last one seconds.
+ */
+export function decimalMinutesInstead(text: string): string | null {
+  const found = threeWholeParts.exec(tidyNotation(text));
+  if (found === null) return null;
+  const [, degrees, minutes, last, letter] = found;
+  return Number(minutes) < 60 ? `${degrees}${minutes}.${last}${letter}` : null;
+}
+
+const threeWholeParts = /^([NSEWO]?\s*[-+]?\s*\d+\s*[°:\s-]\s*)(\d{1,2})\s*[':\s-]\s*(\d{1,3})(\s*[NSEWO]?)$/;
 
 const number = String.raw`(\d+(?:\.\d+)?|\.\d+)`;
 /** Letter, sign, up to three numbers each with its sign or a space, a colon or a dash after it, letter. */

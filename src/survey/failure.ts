@@ -39,6 +39,10 @@ export const failureParameters = {
   'unknown-survey-name': ['name', 'nearest', 'known'],
   'unknown-species-name': ['name', 'nearest', 'known'],
   'unknown-stratum-name': ['name', 'nearest', 'known'],
+  'unknown-scope-name': ['scope', 'name', 'nearest', 'known'],
+  'unknown-plan-name': ['name', 'nearest', 'known'],
+  'unknown-area-name': ['name', 'nearest', 'known'],
+  'mask-reason-missing': ['count'],
   'no-survey-yet': [],
   // answers; `nearest` and `known` may be empty
   'no-such-question': ['code', 'nearest', 'known'],
@@ -49,6 +53,20 @@ export const failureParameters = {
   'path-not-found': ['path'],
   'not-a-demo-book': ['folder'],
   'cannot-write': ['path', 'detail'],
+  // serving the screens
+  'not-loopback': ['host'],
+  'port-taken': ['port'],
+  // surveys set against each other
+  'one-survey-only': ['survey'],
+  'same-survey-twice': ['survey'],
+  'surveys-backwards': ['earlier', 'later'],
+  'trend-needs-three': ['surveys'],
+  'impact-needs-control': [],
+  'no-such-place-in-both': ['name', 'known'],
+  // own values; `nearest` and `known` may be empty
+  'no-such-own-value': ['name', 'species', 'nearest', 'known'],
+  'several-own-values': ['name', 'known'],
+  'withdraw-needs': ['name', 'missing'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type FailureCode = keyof typeof failureParameters;

@@ -63,6 +63,7 @@ export const mapFindingSeverities = {
   'overlap-sliver': 'note', // {other, areaHa, errorHa, widthM}: borders drawn twice
   'gap-sliver': 'note', // {areaHa, widthM, latitudeDeg, longitudeDeg}
   'name-repeated': 'stop', // {name}
+  'area-without-name': 'stop', // {count}
 } as const satisfies Record<string, Severity>;
 
 export type MapFindingCode = keyof typeof mapFindingSeverities;

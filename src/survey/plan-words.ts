@@ -35,6 +35,17 @@ export const plannedStationSchema = z.object({
   belts: z.array(plannedBeltSchema),
   /** Share of the laid length inside the stratum and off the masks; null before the belts are laid. */
   shareInside: z.number().min(0).max(1).nullable(),
+  /** How it was laid; missing before that. East positive: true = magnetic + declination. */
+  laying: z
+    .object({
+      declinationDeg: z.number(),
+      /** Room to both sides of the first bearing before a belt leaves its ground; 180 where nothing is near. */
+      slackDeg: z.number().min(0).max(180),
+      startsInside: z.boolean(),
+      /** Turn before the second belt and every further one, positive to starboard; all 0 for a straight series. */
+      turnsDeg: z.array(z.number()),
+    })
+    .optional(),
 });
 export type PlannedStation = z.infer<typeof plannedStationSchema>;
 
@@ -57,8 +68,34 @@ export const planContentSchema = z.object({
       maskedHa: z.number().nonnegative(),
       stations: z.number().int().nonnegative(),
       spares: z.number().int().nonnegative(),
+      /** What each mask took before the draw. */
+      dropped: z.array(z.object({ name: text, why: text, areaHa: z.number() })).optional(),
+      /** Voronoi balance of its stations, and of simple random ones of the same number on the same ground. */
+      balance: z
+        .object({
+          drawn: z.number(),
+          simpleRandom: z.number(),
+          /** Share of simple random draws that were spread at least as well. */
+          shareAsGood: z.number(),
+          simpleDraws: z.number().int().positive(),
+        })
+        .optional(),
+      /** What the minimum spacing did to the chances of the ground, over those without it. */
+      spacing: z
+        .object({
+          lowestRatio: z.number(),
+          highestRatio: z.number(),
+          noise: z.number(),
+          redraws: z.number().int().positive(),
+          failed: z.number().int().nonnegative(),
+        })
+        .optional(),
     }),
   ),
+  /** How the stations were divided over the strata, in words; missing where every number was typed. */
+  allocation: text.optional(),
+  /** The earlier survey whose stations are visited again. */
+  revisits: text.optional(),
   stations: z.array(plannedStationSchema),
   passedOver: z.array(
     z.object({ stratum: text, position: positionSchema, tooNearTo: text, distanceM: z.number() }),
@@ -83,6 +120,9 @@ export const planContentSchema = z.object({
       gapM: z.number().nonnegative(),
       belts: z.number().int().positive(),
       declinationModel: text,
+      validFromYear: z.number().optional(),
+      validToYear: z.number().optional(),
+      by: text.optional(),
     })
     .nullable(),
 });
@@ -104,4 +144,3 @@ export const mapAreaContentSchema = z.object({
   /** The day on which the borders were fixed, before any result was seen; null while they may move. */
   frozenOn: localDate.nullable(),
 });
-export type MapAreaContent = z.infer<typeof mapAreaContentSchema>;

@@ -1,3 +1,6 @@
+import { mapFindingSeverities } from './map-area.ts';
+import { coordinateFindingSeverities } from './position-words.ts';
+
 /**
  * Every finding the program can make about data, with its usual severity.
  * stop: nothing is written, no answer is given. explain: a person should answer. note: good to know.
@@ -46,6 +49,9 @@ export const problemSeverities = {
   'day-range': 'stop',
   'number-approximate': 'stop',
   'looks-like-missing': 'explain',
+  // positions in the notations of charts and receivers
+  ...coordinateFindingSeverities,
+  'coordinates-differ': 'explain',
   // what rows say about each other
   'unknown-species': 'stop',
   'species-spelling': 'explain',
@@ -114,6 +120,23 @@ export const problemSeverities = {
   'count-stopped-at-cap': 'explain',
   'count-outlier': 'explain',
   'digit-preference': 'explain',
+  // own values
+  'pair-impossible': 'stop',
+  // maps: what the reading and the checks of areas find, then what the book says to it
+  ...mapFindingSeverities,
+  'area-name-near': 'stop',
+  'stratum-frozen': 'stop',
+  'stratum-all-masked': 'stop',
+  'strata-drawn-late': 'note',
+  'area-from-map': 'note',
+  // stations against maps and plans
+  'station-outside-stratum': 'explain',
+  'station-outside-zone': 'explain',
+  'station-on-mask': 'explain',
+  'station-at-border': 'note',
+  'station-not-in-plan': 'explain',
+  'hand-picked-marked-random': 'explain',
+  'planned-not-visited': 'note',
 } as const satisfies Record<string, 'stop' | 'explain' | 'note'>;
 
 export type ProblemCode = keyof typeof problemSeverities;

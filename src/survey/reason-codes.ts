@@ -25,10 +25,88 @@ export type ReasonCode =
   | 'left-out-later-swim' // {station, transect, swim}
   // cautions beside a number that stands
   | 'few-positive-stations' // {positive}
+  | 'local-mean-used' // {usualPerHa, localPerHa, strata}
+  | 'local-mean-not-possible' // {why}
   | 'too-few-for-clumped' // {}
   | 'finite-population' // {strata, percent}
   | 'accepted' // {who, why, held}: an answer that was held and let through; `held` is the code of the hold
   | 'ratio-of-sums-used' // {strata}
   | 'zero-stratum-prior' // {strata}
   | 'zero-bound' // {scatteredPerHa, clumpedPerHa, k, source: 'archive' | 'default' | 'chosen', percent}
+  // a value from outside the survey, and weights made with it (src/report/catalogue/reasons-values.ts)
+  | 'value-own' // {source}
+  | 'value-read' // {source}
+  | 'value-memory' // {source}
+  | 'value-derived' // {source}
+  | 'no-weights' // {species, state}
+  | 'no-lengths-for-pair' // {species}
+  | 'no-conversion' // {species, from, to}
+  | 'processed-pair' // {state}
+  | 'only-from-memory' // {species}
+  | 'pair-implausible' // {lengthMm, weightG, lightestG, heaviestG}
+  | 'weight-of-one' // {lengthMm, weightG}
+  | 'outside-fitted-range' // {percent, fromMm, toMm}
+  | 'fitted-range-unknown' // {}
+  | 'lengths-borrowed' // {animals, percent}
+  | 'no-correction' // {}
+  | 'parameters-unknown' // {}
+  | 'mean-weight-used' // {}
+  | 'mean-weights-differ' // {lowG, highG}
+  | 'mean-weight-no-error' // {}
+  | 'few-weighed' // {animals}
+  | 'no-own-weights' // {species}
+  | 'too-few-weighed' // {species, animals, state, least}
+  | 'weights-without-state' // {animals}
+  | 'weighings-impossible' // {animals, lengthMm, weightG}
+  | 'conversion-used' // {from, to, percent, source}
+  | 'conversion-bounds' // {from, to, lowPercent, highPercent, source}
+  | 'other-measure' // {animals, measure}
+  // a density set against another one, and what may be taken (src/report/catalogue/reasons-advice.ts)
+  | 'survey-methods-mixed' // {methods}
+  | 'reference-method-unknown' // {}
+  | 'reference-other-method' // {reference, survey}
+  | 'reference-other-width' // {referenceM, surveyM}
+  | 'no-spread' // {where}
+  | 'no-size-limit' // {species}
+  | 'no-mean-weight' // {species}
+  | 'no-legal-animals' // {species, limitMm}
+  | 'no-such-zone' // {name, known}
+  | 'area-unknown' // {where}
+  // two surveys set against each other (src/report/catalogue/reasons-change.ts)
+  | 'change-not-on-record' // {aspect}
+  | 'change-other-method' // {from, to}
+  | 'change-other-width' // {fromM, toM}
+  | 'change-other-area' // {fromM2, toM2}
+  | 'change-other-depth' // {fromM, toM}
+  | 'change-other-season' // {from, to}
+  | 'change-other-mode' // {from, to}
+  | 'change-other-observers' // {from, to}
+  | 'change-strata-dropped' // {dropped, common}
+  | 'change-species-dropped' // {species}
+  | 'change-hand-picked' // {stations}
+  | 'change-hand-picked-left-out' // {stations}
+  | 'change-place-moved' // {stations, distanceM}
+  | 'change-no-common-stratum' // {from, to}
+  | 'change-no-common-station' // {}
+  | 'change-none-seen' // {species}
+  | 'change-lone-station' // {strata}
+  | 'change-too-few-for-clumped' // {}
+  | 'change-not-a-target' // {species, survey}
+  | 'trend-too-few' // {species, surveys}
+  | 'trend-none-seen-in' // {surveys}
+  | 'trend-no-spread-in' // {surveys}
+  | 'trend-uneven' // {percent}
+  // numbers of species, and the divers (src/report/catalogue/richness-words.ts, observers-words.ts)
+  | 'richness-unequal-stations' // {small, smallM2, large, largeM2}
+  | 'richness-small-stations' // {stations}
+  | 'richness-species-dropped' // {species}
+  | 'richness-hand-picked' // {stations}
+  | 'observers-too-few-pairs' // {pairs}
+  | 'observers-neither-saw' // {belts}
+  | 'observers-no-person' // {}
+  | 'observers-few-animals' // {}
+  | 'observers-few-belts' // {}
+  | 'observers-one-in-stratum' // {observer, stratum, stations}
+  | 'observers-holes' // {empty, cells}
+  | 'observers-unnamed' // {stations}
   | 'selection-not-recorded'; // {stations}

@@ -29,7 +29,7 @@ export const countMethods = [
 export type CountMethod = (typeof countMethods)[number];
 
 /** W = a L^b, with L in `lengthUnit` and W in `weightUnit`. */
-export const lengthWeightSchema = z.object({
+const lengthWeightSchema = z.object({
   what: z.literal('length-weight'),
   a: positive,
   b: positive,
@@ -54,15 +54,18 @@ export const lengthWeightSchema = z.object({
 });
 
 /** One mean weight for the species, where no length-weight pair is known. */
-export const meanWeightSchema = z.object({
+const meanWeightSchema = z.object({
   what: z.literal('mean-weight'),
   weightG: positive,
   weightState: states,
   standardErrorG: z.number().nonnegative().nullable(),
   animals: z.number().int().positive().nullable(),
+  /** Mean length of the animals that were weighed: mean weights of one species differ with it. */
+  meanLengthMm: optionalPositive,
+  place: text.nullable(),
 });
 
-export const referenceDensitySchema = z.object({
+const referenceDensitySchema = z.object({
   what: z.literal('reference-density'),
   densityPerHa: positive,
   /** Coefficient of variation of the reference itself; null when it is taken as exact. */
@@ -75,21 +78,43 @@ export const referenceDensitySchema = z.object({
 });
 
 /** How much of the live (or other) animal is left after processing. */
-export const conversionSchema = z.object({
+const conversionSchema = z.object({
   what: z.literal('conversion'),
   basis: z.enum(['weight', 'length']),
   from: states,
   to: states,
-  ratio: positive,
+  /** Null where only bounds are known: then an answer is a range. */
+  ratio: optionalPositive,
   ratioLow: optionalPositive,
   ratioHigh: optionalPositive,
 });
 
-export const maturitySchema = z.object({
+const maturitySchema = z.object({
   what: z.literal('size-at-maturity'),
   lengthMm: positive,
   lengthMeasure: measures.nullable(),
   place: text.nullable(),
+});
+
+/**
+ * A legal size as a country wrote it down, shown as an example only: laws change, and none is ever assumed.
+ * What the officer brings in becomes a size limit of the book.
+ */
+const sizeLimitExampleSchema = z.object({
+  what: z.literal('size-limit'),
+  minimumMm: positive,
+  /** Of the dried animal, where the rule names one. */
+  minimumDriedMm: optionalPositive,
+  maximumMm: optionalPositive,
+  place: text,
+});
+
+/** Lengths that a catalogue gives for the species: what is common, and the longest. */
+const usualLengthSchema = z.object({
+  what: z.literal('usual-length'),
+  commonMm: optionalPositive,
+  maximumMm: optionalPositive,
+  lengthMeasure: measures.nullable(),
 });
 
 export const valueContentSchema = z.discriminatedUnion('what', [
@@ -98,7 +123,51 @@ export const valueContentSchema = z.discriminatedUnion('what', [
   referenceDensitySchema,
   conversionSchema,
   maturitySchema,
+  sizeLimitExampleSchema,
+  usualLengthSchema,
 ]);
 export type ValueContent = z.infer<typeof valueContentSchema>;
 export type ValueKind = ValueContent['what'];
 export type ValueOf<W extends ValueKind> = Extract<ValueContent, { what: W }>;
+
+export type LengthWeight = ValueOf<'length-weight'>;
+export type MeanWeight = ValueOf<'mean-weight'>;
+export type Conversion = ValueOf<'conversion'>;
+
+/** Every kind of value, in the order in which lists show them. */
+export const valueKinds = [
+  'length-weight',
+  'mean-weight',
+  'conversion',
+  'reference-density',
+  'size-at-maturity',
+  'size-limit',
+  'usual-length',
+] as const satisfies readonly ValueKind[];
+
+/**
+ * The name of an own value within its species: what it is about, down to the state or the place. A record bears it
+ * in its column `what`, so that one source may give the gutted and the dried share of one species.
+ */
+export function nameOfValue(content: ValueContent): string {
+  const detail = detailOf(content);
+  return [content.what, ...detail.filter((part) => part !== null)].join(', ');
+}
+
+function detailOf(content: ValueContent): readonly (string | null)[] {
+  switch (content.what) {
+    case 'length-weight':
+      return [content.weightState];
+    case 'mean-weight':
+      return [content.weightState, content.place];
+    case 'conversion':
+      return [content.basis, `${content.from} to ${content.to}`];
+    case 'reference-density':
+      return [content.method, content.place];
+    case 'size-at-maturity':
+    case 'size-limit':
+      return [content.place];
+    case 'usual-length':
+      return [];
+  }
+}

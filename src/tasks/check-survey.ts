@@ -6,6 +6,7 @@ import type { Store } from '../survey/store.ts';
 import type { Answer } from '../survey/words.ts';
 import { allChecks, estimateChecks } from './checks/all-checks.ts';
 import type { CheckContext } from './checks/check.ts';
+import { type CheckGround, noGround, readCheckGround, withPlannedPositions } from './checks/ground.ts';
 import {
   type BookWords,
   readBookWords,
@@ -39,11 +40,12 @@ export async function checkSurveys(store: Store, request: CheckRequest): Promise
   const words = await readBookWords(store);
   const { invented } = await store.info();
   const answers = new Map((await store.all('answer')).map((answer) => [answer.problemKey, answer]));
+  const ground = await readCheckGround(store);
   const checked: CheckedProblem[] = [];
   for (const survey of surveysAsked(words, request.survey)) {
     request.onSurvey?.(survey.name);
     const opened = await takeInHand(store, words, survey, { lengths: true });
-    const found = problemsOf(opened, words, invented ? null : request.today);
+    const found = problemsOf(opened, words, invented ? null : request.today, ground);
     checked.push(...found.map((problem) => ({ problem, answer: answerTo(problem, answers) })));
   }
   return { checked, dataVersion: await store.dataVersion() };
@@ -54,15 +56,17 @@ export function problemsOf(
   { inHand, targetList }: SurveyOpened,
   words: Pick<BookWords, 'species'>,
   today: string | null,
+  ground: CheckGround = noGround,
 ): readonly Problem[] {
   const species = new Map(words.species.map((one) => [one.id, one]));
-  const context: CheckContext = { inHand, targetList, species, today };
+  const withPlans = withPlannedPositions(inHand, ground);
+  const context: CheckContext = { inHand: withPlans, targetList, species, today, ground };
   return allChecks.flatMap((check) => check.run(context));
 }
 
 /** What an estimate of one opened survey needs answered. Cheap: no length is looked at. */
 export function askedOf({ inHand, targetList }: SurveyOpened): readonly Problem[] {
-  const context: CheckContext = { inHand, targetList, species: new Map(), today: null };
+  const context: CheckContext = { inHand, targetList, species: new Map(), today: null, ground: noGround };
   return estimateChecks.flatMap((check) => check.run(context));
 }
 

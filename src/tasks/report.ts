@@ -9,6 +9,8 @@ import type { ReportInput, ReportSurvey } from '../report/report-input.ts';
 import type { SurveyInHand } from '../survey/observation.ts';
 import type { Store } from '../survey/store.ts';
 import { askedOf } from './check-survey.ts';
+import { planOfSurvey } from './plan/show.ts';
+import { type AdviceChoices, reportAdvice } from './report-advice.ts';
 import {
   type BookWords,
   readBookWords,
@@ -24,6 +26,8 @@ export interface ReportRequest {
   readonly positionDetail: PositionDetail;
   readonly settings: Omit<DensitySettings, 'by'>;
   readonly classMm: number;
+  /** Null leaves the sections of advice out. */
+  readonly advice?: AdviceChoices | null;
   readonly programVersion: string;
   /** ISO day. */
   readonly generatedOn: string;
@@ -35,6 +39,8 @@ export const defaultReportRequest = {
   positionDetail: 'rounded',
   settings: defaultDensitySettings,
   classMm: 20,
+  // No rate is assumed: the section on what may be taken says how to give one.
+  advice: { rates: [], limitReference: null, risk: 0.1 },
 } as const;
 
 export async function reportInput(store: Store, request: ReportRequest): Promise<ReportInput> {
@@ -50,6 +56,9 @@ export async function reportInput(store: Store, request: ReportRequest): Promise
     byStratum.remember(opened.inHand);
   }
   const { name, invented } = await store.info();
+  const borders = (await store.all('mapArea'))
+    .filter(({ role }) => role === 'stratum')
+    .map((one) => ({ name: one.name, area: one.content.area }));
   const { confidence, interval, seed } = request.settings;
   return {
     book: { name, invented },
@@ -57,10 +66,30 @@ export async function reportInput(store: Store, request: ReportRequest): Promise
     surveys,
     species: words.species,
     sizeLimits: words.limits,
+    ...(await planOfSurvey(store, last)),
+    borders,
+    ...(await adviceFor(store, request, surveys)),
     settings: { positionDetail: request.positionDetail, confidence, interval, seed },
     dataVersion: await store.dataVersion(),
     programVersion: request.programVersion,
     generatedOn: request.generatedOn,
+  };
+}
+
+async function adviceFor(store: Store, request: ReportRequest, surveys: readonly ReportSurvey[]) {
+  const { advice, generatedOn: today } = request;
+  if (advice === null || advice === undefined) return {};
+  const { confidence, seed, acceptance } = request.settings;
+  const names = surveys.map(({ inHand }) => inHand.survey.name);
+  return {
+    advice: await reportAdvice(store, {
+      surveys: names,
+      choices: advice,
+      confidence,
+      seed,
+      acceptance,
+      today,
+    }),
   };
 }
 

@@ -34,6 +34,23 @@ export interface Frame {
   readonly species: readonly Species[];
 }
 
+/** What served sheets need: one survey, one stratum, so many species, and how they come into the book. */
+export function frameOf(
+  newId: () => string,
+  howMany: number,
+): Frame & { readonly changes: readonly Change[] } {
+  const survey = record('survey', { id: newId(), name: 'saves' });
+  const stratum = record('stratum', { id: newId(), name: 'reef', areaHa: 100 });
+  const names = Array.from({ length: howMany }, (_, i) => `Species ${i + 1}`);
+  const species = names.map((name) => record('species', { id: newId(), name }));
+  const changes: readonly Change[] = [
+    { kind: 'survey', recordId: survey.id, after: survey },
+    { kind: 'stratum', recordId: stratum.id, after: stratum },
+    ...species.map((after) => ({ kind: 'species', recordId: after.id, after }) as const),
+  ];
+  return { survey, stratum, species, changes };
+}
+
 /** What the sheets of every save need. */
 export function frameChanges(newId: () => string): readonly Change[] {
   const survey = record('survey', { id: newId(), name: 'saves' });

@@ -1,6 +1,7 @@
 /** A small survey that carries an error of every kind, written straight into a book: an import would refuse some. */
 
 import type { Change, Store } from '../../src/survey/store.ts';
+import { areaRecord, planRecord } from '../../src/tasks/checks/map-sketch.ts';
 import {
   cleanSketch,
   lengthsOf,
@@ -20,6 +21,7 @@ export async function writeAllErrors(store: Store): Promise<void> {
   spoilBelts(sketch);
   spoilCounts(sketch);
   spoilFrame(sketch);
+  drawMap(sketch);
   const signature = { who: 'Recorder A', at: '2026-09-30T08:00:00Z', device: 'test laptop', why: 'test' };
   let made = 0;
   await store.apply(changesOf(sketch), signature, () => idOf(900 + made++));
@@ -111,6 +113,17 @@ function spoilFrame(sketch: SurveySketch): void {
   sketch.strata[1]!.areaHa = null;
 }
 
+/** S10 a few metres beyond the flat, S11 on an islet, S1 and S10 said to be in a zone that ends north of S2. */
+function drawMap(sketch: SurveySketch): void {
+  sketch.maps.push(
+    areaRecord('flat', 'stratum', [37.39, -17.7768, 37.438, -17.74]),
+    areaRecord('slope', 'stratum', [37.43801, -17.8, 37.46, -17.76]),
+    areaRecord('closed', 'zone', [37.39, -17.7525, 37.46, -17.74]),
+    areaRecord('islet', 'mask', [37.438, -17.782, 37.442, -17.777], 'land'),
+  );
+  for (const code of ['S1', 'S10']) stationAt(sketch, code).zone = 'closed';
+}
+
 function forgetBelt(sketch: SurveySketch, station: string, transect: string): void {
   forgetCounts(sketch, station, transect);
   sketch.transects.splice(sketch.transects.indexOf(transectAt(sketch, station, transect)), 1);
@@ -126,6 +139,9 @@ function changesOf(sketch: SurveySketch): Change[] {
   const second = { ...survey, id: idOf(3), name: 'T' };
   const station = { ...stationAt(sketch, 'S10'), id: idOf(4), surveyId: second.id };
   const target = { id: idOf(5), surveyId: survey.id, speciesId: species[0]!.id };
+  const asPicked = { role: 'spare', selection: 'hand-picked' };
+  // Of the second survey, that has one station, the plan still waits for S2.
+  const plan = planRecord({ ...sketch, survey: second }, (_, i) => (i === 1 ? {} : asPicked));
   const change = (kind: Change['kind'], record: { readonly id: string }) =>
     ({ kind, recordId: record.id, after: record }) as Change;
   return [
@@ -133,6 +149,8 @@ function changesOf(sketch: SurveySketch): Change[] {
     change('survey', survey),
     change('survey', second),
     change('target', target),
+    change('plan', plan),
+    ...sketch.maps.map((one) => change('mapArea', one)),
     ...strata.map((one) => change('stratum', one)),
     ...species.map((one) => change('species', one)),
     ...[...stations, station].map((one) => change('station', one)),

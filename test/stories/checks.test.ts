@@ -8,8 +8,10 @@ import { createBook, openMemoryBook } from '../../src/store/book-folder.ts';
 import { problemKeyOf } from '../../src/survey/problem-key.ts';
 import { checkSurveys } from '../../src/tasks/check-survey.ts';
 import { allChecks } from '../../src/tasks/checks/all-checks.ts';
+import { demoMapRequest } from '../../src/tasks/demo/demo-map.ts';
 import { demoRows } from '../../src/tasks/demo/demo-rows.ts';
 import { importRows } from '../../src/tasks/import/import-rows.ts';
+import { bringStrata } from '../../src/tasks/maps/bring-strata.ts';
 import { readTotalsOf } from '../../src/tasks/read-totals.ts';
 import { writeAllErrors } from './all-errors.ts';
 import { bookWith, type Cell, slateline, slatelineJson, temporaryFolder, writeFolder } from './cli-helper.ts';
@@ -51,10 +53,18 @@ describe('a survey with an error of every kind', () => {
       rows.find((row) => row.code === code && row.station === station).message;
     // JOB scenario 7 and 6.
     expect(message('digits-exchanged', 'S1')).toBe(
-      '-17.57000, 37.39997 lies 19.9 km from plan; swapped digits: -17.75000?',
+      '-17.57000, 37.39997 (17° 34.200′ S, 037° 23.998′ E) lies 19.9 km from plan, outside stratum flat and zone closed; swapped digits: -17.75000?',
     );
-    expect(message('minutes-for-seconds', 'S3')).toContain(
-      'from plan; minutes and seconds taken for decimals: -17.755',
+    expect(message('minutes-for-seconds', 'S3')).toContain('minutes and seconds taken for decimals: -17.755');
+    // Error 19 and 24, and a station on land.
+    expect(message('station-outside-stratum', 'S12')).toMatch(
+      /^-18.05000, 37.44397 \(18° 03\.000′ S, 037° 26\.638′ E\) lies 30\.\d km outside stratum flat, in none of the strata on the map; which is right, the position or the stratum\?$/,
+    );
+    expect(message('hand-picked-marked-random', 'S10')).toBe(
+      'this station is marked random, but plan spring draw has it as picked by hand; a station once chosen by hand stays hand-picked: correct the mark, or the plan',
+    );
+    expect(message('station-on-mask', 'S11')).toMatch(
+      /lies \d+ m inside mask islet, which was taken off the map as land/,
     );
     expect(message('length-unit-slip', 'S1')).toBe(
       '18 mm, but sandfish goes from 60 to 400 mm; cm typed? 180 mm?',
@@ -76,6 +86,7 @@ describe('a clean survey', () => {
         dryRun: false,
       };
       expect((await importRows(request, { store, signature, newId: () => v7() })).written).toBe(true);
+      await bringStrata(demoMapRequest('2026-10-01'), { store, signature, newId: () => v7() });
       const { checked } = await checkSurveys(store, { survey: null, today: '2026-10-01' });
       const of = (severity: string) => checked.filter(({ problem }) => problem.severity === severity);
       expect(of('stop')).toEqual([]);

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { commands } from '../../src/cli/commands.ts';
+import { everyVerb } from '../../src/cli/called-verb.ts';
 import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
@@ -17,14 +17,26 @@ beforeAll(async () => {
 // Authority: DESIGN 4, the table of verbs and their rows.
 describe('--json', () => {
   it('is one object with command, version, dataVersion, settings, rows and problems for every verb', async () => {
+    const lorrin = ['--book', demo, '--survey', 'Lorrin 2026'];
     const calls: Record<string, readonly string[]> = {
       new: ['--book', join(temporaryFolder(), 'b')],
       demo: ['--book', demo],
       import: [temporaryFolder(), '--book', demo],
       check: ['--book', demo],
       answer: `--book ${demo} --code far-from-plan --survey S --answer x --who A --why B`.split(' '),
+      strata: ['--book', demo],
       density: ['--book', demo, '--species', 'sandfish'],
       sizes: ['--book', demo, '--species', 'sandfish'],
+      biomass: ['--book', demo, '--species', 'sandfish'],
+      values: ['--book', demo, '--species', 'sandfish'],
+      status: ['--book', demo, '--species', 'sandfish'],
+      harvest: ['--book', demo, '--species', 'trochus', '--rate', '0.05: plan 2026'],
+      observers: ['--book', demo, '--species', 'sandfish'],
+      richness: ['--book', demo, '--by', 'stratum'],
+      sensitivity: ['--book', demo, '--species', 'sandfish'],
+      explain: ['--book', demo, '--species', 'sandfish'],
+      change: ['--book', demo, '--species', 'sandfish', '--draws', '2000'],
+      trend: ['--book', demo, '--species', 'sandfish'],
       report: ['--book', demo, '--to', join(temporaryFolder(), 'r.html')],
       export: ['--book', demo, '--to', temporaryFolder()],
       history: ['--book', demo],
@@ -32,10 +44,32 @@ describe('--json', () => {
       // In the order of this list: the backup was made by the call above.
       restore: [demo, '--book', join(temporaryFolder(), 'restored')],
       verify: ['--book', demo],
+      serve: ['--book', demo, '--get', '/api/book'],
+      'plan size': [...lorrin, ...'--species sandfish --change 0.5'.split(' ')],
+      'plan allocate': [...lorrin, ...'--species sandfish --stations 40'.split(' ')],
+      'plan draw': ['spring', ...'--for X --total 16 --redraws 0'.split(' '), '--book', demo],
+      'plan lay': [
+        'spring',
+        ...'--date 2026-12-21 --belts 6 --length 40 --gap 10'.split(' '),
+        '--book',
+        demo,
+      ],
+      'plan replace': ['spring', ...'--station NF-02 --why surf --by A --book'.split(' '), demo],
+      'plan show': ['spring', '--book', demo],
+      'plan page': ['spring', '--to', join(temporaryFolder(), 'plan.html'), '--book', demo],
+      waypoints: ['--plan', 'spring', '--to', join(temporaryFolder(), 'plan.gpx'), '--book', demo],
+      'plan rehearse': [
+        ...lorrin,
+        ...'--species sandfish --interval lognormal --surveys 20 --stations 20'.split(' '),
+      ],
     };
-    expect(Object.keys(calls).sort()).toEqual(commands.map((command) => command.name).sort());
+    expect(Object.keys(calls).sort()).toEqual(
+      everyVerb()
+        .map(({ words }) => words.join(' '))
+        .sort(),
+    );
     for (const [verb, args] of Object.entries(calls)) {
-      const output = await slatelineJson(verb, ...args);
+      const output = await slatelineJson(...verb.split(' '), ...args);
       const { exitCode: _, ...object } = output;
       expect(Object.keys(object)).toEqual([
         'command',
@@ -148,10 +182,10 @@ describe('export and import', () => {
 
 describe('help', () => {
   it('is there for every verb, with an example in it', async () => {
-    for (const { name } of commands) {
-      const ran = await slateline(name, '--help');
+    for (const { words } of everyVerb()) {
+      const ran = await slateline(...words, '--help');
       expect(ran.exitCode).toBe(0);
-      expect(ran.stdout).toContain(`Example: slateline ${name}`);
+      expect(ran.stdout).toContain(`Example: slateline ${words.join(' ')}`);
     }
   });
 });

@@ -208,11 +208,12 @@ describe.skipIf(!canMount)('a full disk', () => {
   });
 
   it('where the backups lie leaves no half backup, and the earlier ones stay', async () => {
-    await onDisk('1m', async (disk) => {
+    // Room for one backup of this book (about 1 MB), not for the next one with its photo.
+    await onDisk('3m', async (disk) => {
       mkdirSync(join(book, 'photos'), { recursive: true });
       expect((await slateline('backup', '--book', book, '--to', disk, '--keep', '1')).exitCode).toBe(0);
       const earlier = readdirSync(disk);
-      writeFileSync(join(book, 'photos', 'large.jpg'), Buffer.alloc(3_000_000, 7));
+      writeFileSync(join(book, 'photos', 'large.jpg'), Buffer.alloc(6_000_000, 7));
       const ran = await slateline('backup', '--book', book, '--to', disk, '--keep', '1');
       expect(ran.exitCode).toBe(1);
       expect(ran.stderr).toMatch(/no backup was made .*full/);

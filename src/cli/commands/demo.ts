@@ -1,21 +1,25 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { defaultDensitySettings } from '../../estimates/density/density-settings.ts';
+import { writeGeoJson } from '../../exchange/maps/write-geojson.ts';
 import { writeWorkbook } from '../../exchange/write-tables.ts';
 import { densityLines } from '../../report/density-lines.ts';
 import { createBook, openBook } from '../../store/book-folder.ts';
 import { Failure } from '../../survey/failure.ts';
 import type { Store } from '../../survey/store.ts';
+import { demoMap, demoMapName, demoMapRequest } from '../../tasks/demo/demo-map.ts';
 import { demoRows } from '../../tasks/demo/demo-rows.ts';
 import { messyDay } from '../../tasks/demo/messy-day.ts';
 import { estimateDensity } from '../../tasks/estimate-density.ts';
 import { type ImportResult, importRows } from '../../tasks/import/import-rows.ts';
+import { bringStrata } from '../../tasks/maps/bring-strata.ts';
 import { readTotalsOf } from '../../tasks/read-totals.ts';
 import { defaultReportRequest } from '../../tasks/report.ts';
 import { type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import type { Io } from '../io.ts';
 import { printJson } from '../json-output.ts';
+import { today } from '../today.ts';
 import { writeReport } from '../write-report.ts';
 import { writeWhole } from '../write-whole.ts';
 import { totalsTable } from './import.ts';
@@ -72,11 +76,22 @@ const practiceFolder = 'practice';
 /** The messy field day, as typed and with its stops mended, for a practice book of its own. */
 async function writePractice(book: string, seed: number): Promise<void> {
   const { asTyped, stopsMended } = messyDay(seed);
+  writeWhole(join(book, practiceFolder, demoMapName), writeGeoJson(demoMap()));
   writeWhole(join(book, practiceFolder, 'messy-field-day.xlsx'), await writeWorkbook(asTyped));
   writeWhole(
     join(book, practiceFolder, 'messy-field-day-stops-mended.xlsx'),
     await writeWorkbook(stopsMended),
   );
+}
+
+/** Makes the demo book and closes it again. */
+export async function makeDemoBook(io: Io, folder: string): Promise<void> {
+  const store = await openDemoBook(io, folder);
+  try {
+    await fillDemoBook(io, store, 1);
+  } finally {
+    await store.close();
+  }
 }
 
 /** Invented data never enter a real book. */
@@ -104,10 +119,13 @@ async function fillDemoBook(io: Io, store: Store, seed: number): Promise<ImportR
     device: io.device,
     why: `demo, seed ${seed}`,
   };
-  return importRows(
+  const tools = { store, signature, newId: io.newId };
+  const result = await importRows(
     { rows, readTotals: readTotalsOf(rows), readProblems: [], mapping: null, dryRun: false },
-    { store, signature, newId: io.newId },
+    tools,
   );
+  const { problems } = await bringStrata(demoMapRequest(today(io)), tools);
+  return { ...result, problems: [...result.problems, ...problems] };
 }
 
 async function showHeadlines(io: Io, store: Store, options: DemoOptions): Promise<void> {

@@ -25,6 +25,7 @@ interface DensityOptions extends CommonOptions {
   readonly unit: DensitySettings['unit'];
   readonly selection: DensitySettings['selection'];
   readonly merge: readonly (readonly string[])[];
+  readonly variance: 'usual' | 'local-mean';
   readonly fpc?: true;
   readonly clumping?: number;
   readonly accept?: { who: string; why: string };
@@ -101,6 +102,11 @@ function densityOptions(command: Command): Command {
       addMerge,
       [],
     )
+    .addOption(
+      new Option('--variance <formula>', 'local-mean for stations of a spread draw (plan draw)')
+        .choices(['usual', 'local-mean'])
+        .default('usual'),
+    )
     .addOption(asOfOption())
     .option('--fpc', 'finite population correction, by stratum area over station area')
     .option('--clumping <k>', 'clumping k for the bound when nothing was seen', numberOption('k', 0.01, 1000))
@@ -115,6 +121,11 @@ function addMerge(text: string, before: readonly (readonly string[])[]): readonl
 }
 
 function settingsOf(options: DensityOptions): DensitySettings {
+  if (options.variance === 'local-mean' && options.interval !== 'lognormal' && options.interval !== 't') {
+    throw new InvalidArgumentError(
+      '--variance local-mean shows in two intervals: add --interval lognormal or t',
+    );
+  }
   return {
     by: options.by,
     interval: options.interval,
@@ -131,6 +142,7 @@ function settingsOf(options: DensityOptions): DensitySettings {
     selection: options.selection,
     merges: options.merge,
     finitePopulation: options.fpc === true,
+    ...(options.variance === 'local-mean' ? { variance: 'local mean' as const } : {}),
     clumpingK: options.clumping ?? null,
     acceptance: options.accept ?? null,
   };

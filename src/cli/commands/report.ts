@@ -1,10 +1,14 @@
 import { Option } from 'commander';
 import { defaultDensitySettings } from '../../estimates/density/density-settings.ts';
+import type { ChosenRate } from '../../estimates/harvest/harvest-answer.ts';
+import type { Language } from '../../report/catalogue/language.ts';
 import { type PositionDetail, positionDetails } from '../../report/position-detail.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
+import { addRate } from '../harvest-options.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
+import { type SourcedNumber, sourcedOption } from '../sourced-options.ts';
 import { writeReport } from '../write-report.ts';
 
 interface ReportOptions extends CommonOptions {
@@ -13,7 +17,11 @@ interface ReportOptions extends CommonOptions {
   readonly to?: string;
   readonly decision?: string;
   readonly positions: PositionDetail;
+  readonly language: Language;
   readonly class: number;
+  readonly rate: readonly ChosenRate[];
+  readonly limitReference?: SourcedNumber;
+  readonly risk: number;
   readonly accept?: { who: string; why: string };
 }
 
@@ -34,7 +42,31 @@ export const reportCommand: CliCommand = {
           .choices(positionDetails)
           .default('rounded'),
       )
+      .addOption(
+        new Option('--language <code>', 'of the page; some sentences of advice are in English in both')
+          .choices(['en', 'fr'])
+          .default('en'),
+      )
       .option('--class <mm>', 'width of the length classes', numberOption('the class width', 1, 1000), 20)
+      .addOption(
+        new Option(
+          '--rate <share: source>',
+          'what share of the legal stock a year, at least three times, as in "0.05: plan 2026"',
+        )
+          .argParser(addRate)
+          .default([], 'none'),
+      )
+      .option(
+        '--limit-reference <density: source>',
+        'density below which nothing should be taken, as in "50 per ha: plan 2026"',
+        sourcedOption('the limit reference', 0, 1e6, '50 per ha: plan 2026'),
+      )
+      .option(
+        '--risk <share>',
+        'chosen, of being below the limit reference',
+        numberOption('the risk', 0.001, 0.999),
+        0.1,
+      )
       .option('--accept <who: why>', 'let held answers go ahead, by name and reason', acceptanceOption)
       .addOption(asOfOption())
       .action(async (options: ReportOptions) => {
@@ -45,7 +77,16 @@ export const reportCommand: CliCommand = {
             survey: options.survey ?? null,
             decision: options.decision ?? null,
             positionDetail: options.positions,
+            language: options.language,
             classMm: options.class,
+            advice: {
+              rates: options.rate,
+              limitReference:
+                options.limitReference === undefined
+                  ? null
+                  : { densityPerHa: options.limitReference.value, source: options.limitReference.source },
+              risk: options.risk,
+            },
             settings: { ...defaultDensitySettings, acceptance: options.accept ?? null },
           });
           if (options.json) {

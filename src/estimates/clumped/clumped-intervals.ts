@@ -9,7 +9,13 @@
 
 import { type ClumpedPosterior, clumpedPosterior } from './clumped-posterior.ts';
 import { type ClumpedPriors, DEFAULT_CLUMPED_PRIORS } from './clumped-priors.ts';
-import { COARSE_SIGMAS, createRows, createTools, FINE_SIGMAS } from './posterior-tools.ts';
+import {
+  COARSE_SIGMAS,
+  createRows,
+  createTools,
+  FINE_SIGMAS,
+  type PosteriorTools,
+} from './posterior-tools.ts';
 import type { ProbabilityRows } from './probability-rows.ts';
 import type { StationCount } from './station-count.ts';
 import { zeroStratumPosterior } from './zero-stratum.ts';
@@ -28,6 +34,8 @@ export interface ClumpedIntervals {
   posterior(counts: readonly StationCount[]): ClumpedPosterior;
   /** Belief about a stratum without animals inside a survey that has animals: see `zeroStratumPosterior`. */
   zeroStratum(areasM2: readonly number[]): ClumpedPosterior;
+  /** What the models need, as fine as so many stations can tell apart. */
+  tools(stations: number): PosteriorTools;
   /** The same with other priors (an archive's), sharing what was already computed. */
   withPriors(priors: ClumpedPriors): ClumpedIntervals;
 }
@@ -43,9 +51,11 @@ export function createClumpedIntervals(priors: ClumpedPriors = DEFAULT_CLUMPED_P
 function withRows(priors: ClumpedPriors, coarse: ProbabilityRows, fine: ProbabilityRows): ClumpedIntervals {
   const few = createTools(priors, coarse);
   const many = createTools(priors, fine);
+  const toolsFor = (stations: number) => (stations > STATIONS_FOR_THE_FINE_GRID ? many : few);
   return {
     priors,
-    posterior: (counts) => clumpedPosterior(counts, counts.length > STATIONS_FOR_THE_FINE_GRID ? many : few),
+    posterior: (counts) => clumpedPosterior(counts, toolsFor(counts.length)),
+    tools: toolsFor,
     zeroStratum: (areasM2) => zeroStratumPosterior(areasM2, priors),
     withPriors: (others) => withRows(others, coarse, fine),
   };

@@ -13,6 +13,7 @@ import type { DensitySettings } from './density-settings.ts';
 import { emptyAnswer } from './empty-answer.ts';
 import { holdOf, membersOf } from './holds.ts';
 import { leftOutOf } from './left-out.ts';
+import { withLocalMeanError } from './local-mean-error.ts';
 import { type PointEstimate, pointEstimate, valuesWithin, weightOf } from './point-estimate.ts';
 import type { ScopeInHand } from './scopes.ts';
 import { stockInterval } from './stock-interval.ts';
@@ -21,7 +22,7 @@ export interface AnswerContext {
   readonly survey: SurveyInHand;
   readonly species: Species;
   readonly settings: DensitySettings;
-  readonly archive: Archive;
+  readonly archive: Pick<Archive, 'intervalsFor'>;
 }
 
 export function answerScope(scope: ScopeInHand, context: AnswerContext): DensityAnswer {
@@ -34,7 +35,9 @@ export function answerScope(scope: ScopeInHand, context: AnswerContext): Density
   if (members.every(({ observation }) => observation.selection === 'hand-picked')) {
     return handPickedAnswer(scope, context, counted);
   }
-  const point = withoutStationStock(scope, pointEstimate(scope, settings.finitePopulation));
+  const usual = withoutStationStock(scope, pointEstimate(scope, settings.finitePopulation));
+  const local = settings.variance === 'local mean' ? withLocalMeanError(scope, usual) : null;
+  const point = local?.point ?? usual;
   const found = densityInterval(scope, point, context);
   return {
     ...emptyAnswer(survey, species, scope.scope, null),
@@ -42,7 +45,10 @@ export function answerScope(scope: ScopeInHand, context: AnswerContext): Density
     ...numbersOf(point, found, counted.animals, settings.confidence),
     ...presenceOf(scope, context),
     reason: reasonOf(scope, point, counted.animals),
-    cautions: cautionsOf({ scope, settings, point, found, hold, counted }),
+    cautions: [
+      ...cautionsOf({ scope, settings, point, found, hold, counted }),
+      ...(local === null ? [] : [local.told]),
+    ],
   };
 }
 

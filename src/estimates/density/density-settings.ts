@@ -25,6 +25,8 @@ export interface DensitySettings {
   /** Strata taken together under one name, each list by name of its strata: the way out of a lone station. */
   readonly merges: readonly (readonly string[])[];
   readonly finitePopulation: boolean;
+  /** For stations drawn spread over their ground; missing is the usual formula. Seen by log-normal and t intervals only. */
+  readonly variance?: 'local mean';
   /** Clumping k for the bound when nothing was seen; null takes the archive's, else 0.35. */
   readonly clumpingK: number | null;
   readonly acceptance: Acceptance | null;

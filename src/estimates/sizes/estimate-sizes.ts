@@ -94,7 +94,7 @@ const nothing = {
 } as const;
 
 /** The raised lengths of the scope, or why there are none. */
-function raiseScope(scope: ScopeInHand, species: Species): RaisedLengths | Reason {
+export function raiseScope(scope: ScopeInHand, species: Species): RaisedLengths | Reason {
   const parts = scope.parts.filter(({ isMember }) => isMember.some(Boolean));
   const withoutArea = parts.filter(({ sample }) => sample.stratum.areaHa === null);
   if (parts.length === 0) return { code: 'no-searched-area', parameters: { where: scope.scope.name } };

@@ -14,6 +14,8 @@ export interface NamedPosition {
 
 export interface DrawStratum {
   readonly name: string;
+  /** Codes begin with it; with the name where it is not given. */
+  readonly codePrefix?: string;
   readonly ground: DrawGround;
   /** Stations to visit that speak for the stratum: fixed ones and new ones together. */
   readonly stations: number;

@@ -125,7 +125,7 @@ function codeFor(stratum: DrawStratum, role: 'planned' | 'spare', taken: number)
   const given = new Set([...stratum.fixed, ...stratum.handPicked].map((one) => one.code));
   const digits = String(stratum.stations + stratum.spares).length;
   const first = role === 'planned' ? stratum.fixed.length : stratum.stations;
-  const code = `${stratum.name}-${String(first + taken + 1).padStart(Math.max(2, digits), '0')}`;
+  const code = `${stratum.codePrefix ?? stratum.name}-${String(first + taken + 1).padStart(Math.max(2, digits), '0')}`;
   return given.has(code) ? `${code}-new` : code;
 }
 

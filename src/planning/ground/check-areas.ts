@@ -4,8 +4,8 @@ import { areaHaOf, areaSize } from './area-size.ts';
 import { sliverWidthM } from './check-area.ts';
 import { exchanged, isPossibleExchanged, middleOf } from './coordinate-order.ts';
 import { distanceBetweenM } from './geodesic.ts';
-import { type BoundingBox, groundIndex } from './inside.ts';
-import { openRing, shorterWayDeg } from './plane.ts';
+import { doBoxesMeet, groundIndex } from './inside.ts';
+import { openRing } from './plane.ts';
 
 interface NamedArea {
   readonly name: string;
@@ -73,12 +73,6 @@ function overlapOf(one: NamedArea, other: NamedArea): MapFinding[] {
   const code = widthM < sliverWidthM ? 'overlap-sliver' : 'overlap';
   const { areaHa, edgeErrorHa: errorHa } = size;
   return [mapFinding(code, one.name, { other: other.name, areaHa, errorHa, widthM })];
-}
-
-function doBoxesMeet(a: BoundingBox, b: BoundingBox): boolean {
-  const eastward = shorterWayDeg((a.westDeg + a.eastDeg - b.westDeg - b.eastDeg) / 2);
-  const widthsDeg = a.eastDeg - a.westDeg + (b.eastDeg - b.westDeg);
-  return a.southDeg <= b.northDeg && b.southDeg <= a.northDeg && Math.abs(eastward) * 2 <= widthsDeg;
 }
 
 /** Thin holes that appear when all strata are joined: neither stratum holds that ground. */

@@ -37,6 +37,13 @@ export function groundIndex(area: MapArea): GroundIndex | null {
   };
 }
 
+/** Whether two frames share ground, the date line being a meridian like any other. */
+export function doBoxesMeet(a: BoundingBox, b: BoundingBox): boolean {
+  const eastward = shorterWayDeg((a.westDeg + a.eastDeg - b.westDeg - b.eastDeg) / 2);
+  const widthsDeg = a.eastDeg - a.westDeg + (b.eastDeg - b.westDeg);
+  return a.southDeg <= b.northDeg && b.southDeg <= a.northDeg && Math.abs(eastward) * 2 <= widthsDeg;
+}
+
 interface PartIndex {
   readonly box: BoundingBox;
   readonly bandsPerDegree: number;

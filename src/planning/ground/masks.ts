@@ -1,6 +1,7 @@
 import type { MapArea } from '../../survey/map-area.ts';
 import { groundWithout } from './area-sets.ts';
 import { areaSize } from './area-size.ts';
+import { type BoundingBox, doBoxesMeet, groundIndex } from './inside.ts';
 
 export interface Mask {
   readonly name: string;
@@ -31,6 +32,11 @@ export function withoutMasks(area: MapArea, masks: readonly Mask[]): MaskedGroun
   let errorHa = whole.edgeErrorHa;
   const dropped: { name: string; why: Mask['why']; areaHa: number }[] = [];
   for (const mask of masks) {
+    // A coast of a thousand islets is far from most strata: nothing is cut where the frames do not meet.
+    if (!doFramesMeet(left, mask.area)) {
+      dropped.push({ name: mask.name, why: mask.why, areaHa: 0 });
+      continue;
+    }
     left = groundWithout(left, [mask.area]);
     const size = areaSize(left);
     dropped.push({ name: mask.name, why: mask.why, areaHa: leftHa - size.areaHa });
@@ -38,4 +44,13 @@ export function withoutMasks(area: MapArea, masks: readonly Mask[]): MaskedGroun
     errorHa = Math.max(errorHa, size.edgeErrorHa);
   }
   return { area: left, wholeHa: whole.areaHa, leftHa, dropped, errorHa };
+}
+
+function doFramesMeet(area: MapArea, mask: MapArea): boolean {
+  const [one, other] = [frameOf(area), frameOf(mask)];
+  return one !== null && other !== null && doBoxesMeet(one, other);
+}
+
+function frameOf(area: MapArea): BoundingBox | null {
+  return groundIndex(area)?.box ?? null;
 }

@@ -32,6 +32,10 @@ export interface BearingQuestion {
   readonly preferredBearingDeg?: number;
   /** Turns between belts that may be tried, in degrees, the most welcome first. Straight only unless said. */
   readonly turnsDeg?: readonly number[];
+  /** Turns that somebody fixed before the second belt and each further one, where the contour turns there. */
+  readonly bendsDeg?: readonly number[];
+  /** Width of the belts: middle and both edges must be on the ground. The line alone where it is not given. */
+  readonly widthM?: number | null;
 }
 
 const coarseDeg = 5;
@@ -57,7 +61,7 @@ export function searchBearing(question: BearingQuestion): BearingSearch {
   const others = close.some(({ share }) => share === 1) ? [] : apartFrom(leader, coarse);
   const fine = [...close, ...others.flatMap((other) => closerLook(question, other))];
   const best = choose(fine, question.preferredBearingDeg);
-  const belts = layBelts(question.start, question.series, bearingsOf(question.series, best));
+  const belts = layBelts(question.start, question.series, bearingsOf(question, best));
   const sameTurn = [...coarse, ...fine].filter(({ turnDeg }) => turnDeg === best.turnDeg);
   return {
     best: { ...best, belts, inside: inside(question, belts, fineStepM) },
@@ -75,36 +79,39 @@ function around(question: BearingQuestion, turnDeg: number): BearingChoice[] {
 }
 
 function closerLook(question: BearingQuestion, { bearingDeg, turnDeg }: BearingChoice): BearingChoice[] {
-  const reach = coarseDeg - fineDeg;
-  return Array.from({ length: (2 * reach) / fineDeg + 1 }, (_, i) =>
-    tryBearing(question, { bearingDeg: fullCircle(bearingDeg - reach + i * fineDeg), turnDeg }, fineStepM),
+  // The leader itself first, so that it stays the choice where all are equal.
+  return offsetsDeg.map((offsetDeg) =>
+    tryBearing(question, { bearingDeg: fullCircle(bearingDeg + offsetDeg), turnDeg }, fineStepM),
   );
 }
+
+const offsetsDeg = [0, -1, 1, -2, 2, -3, 3, -4, 4].map((steps) => steps * fineDeg);
 
 function tryBearing(
   question: BearingQuestion,
   { bearingDeg, turnDeg }: { readonly bearingDeg: number; readonly turnDeg: number },
   stepM: number,
 ): BearingChoice {
-  const belts = layBelts(
-    question.start,
-    question.series,
-    bearingsOf(question.series, { bearingDeg, turnDeg }),
-  );
+  const belts = layBelts(question.start, question.series, bearingsOf(question, { bearingDeg, turnDeg }));
   const { share, insideM } = inside(question, belts, stepM);
   return { bearingDeg, turnDeg, share, insideM };
 }
 
 function bearingsOf(
-  series: BeltSeries,
+  { series, bendsDeg }: BearingQuestion,
   choice: { readonly bearingDeg: number; readonly turnDeg: number },
 ): number[] {
-  if (choice.turnDeg === 0) return [choice.bearingDeg];
-  return bearingsFromTurns(choice.bearingDeg, new Array<number>(series.transects - 1).fill(choice.turnDeg));
+  if (choice.turnDeg === 0 && bendsDeg === undefined) return [choice.bearingDeg];
+  const turnsDeg = Array.from(
+    { length: series.transects - 1 },
+    (_, i) => choice.turnDeg + (bendsDeg?.[i] ?? 0),
+  );
+  return bearingsFromTurns(choice.bearingDeg, turnsDeg);
 }
 
 function inside(question: BearingQuestion, belts: readonly LaidBelt[], stepM: number): BeltsInside {
-  return beltsInside(belts, question.series.lengthM, { contains: question.contains, stepM });
+  const { contains, widthM = null } = question;
+  return beltsInside(belts, question.series.lengthM, { contains, stepM, widthM });
 }
 
 /** Share first, then the order of the turns, then the preferred bearing or the room to both sides. */

@@ -28,6 +28,24 @@ export const planProblemSeverities = {
   'plan-stratum-full': 'note', // {stratum, stations}: as many as it can hold
   // precision and change
   'plan-pilot-too-small': 'stop', // {stations, atLeast}
+  'plan-pilot-lone-station': 'stop', // {survey, species, strata}: one counted station shows no spread
+  'plan-pilot-no-counts': 'stop', // {survey}: not one station that was searched
+  'plan-pilot-stratum-empty': 'explain', // {survey, strata}: in the survey, no station searched; left out of the plan
+  'plan-pilot-none-seen': 'explain', // {survey, species, stations, areaM2, belowPerHa, moreStations, moreBelowPerHa}: no CV
+  'plan-pilot-stratum-none-seen': 'explain', // {survey, species, strata}: taken as none, too good
+  'plan-pilot-stations-unused': 'note', // {survey, species, stations}: hand-picked, lost or unresolved
+  'plan-pilot-fewer-strata': 'explain', // {survey, species, strata}: looked for in these only, no part in this plan
+  'plan-goal-unclear': 'stop', // {given}: one of CV, margin, change; given is how many were
+  'plan-source-unclear': 'stop', // {}: an earlier survey or typed values, one of the two
+  'plan-split-unclear': 'stop', // {}: a number of stations or a budget, one of the two
+  'plan-first-species-decides': 'explain', // {species}: a budget is split for one species
+  'plan-shared-ignores-costs': 'note', // {}: several species share by precision alone
+  'plan-two-costs': 'stop', // {}: of a station and of a transect, both or neither
+  'plan-days-need-rate': 'stop', // {what}: days and costs of days need the stations a boat works in a day
+  'plan-change-is-none': 'stop', // {}: a change by the factor 1
+  'plan-few-in-stratum': 'explain', // {stratum, stations, other}: fewer than three; merge with the other
+  'plan-stratum-unknown': 'stop', // {name, nearest, known}
+  'plan-leaves-strata': 'stop', // {survey, strata}: the earlier survey speaks for ground that the plan has no station in
   'plan-no-variance-between': 'explain', // {}: stations alike; the optimum number of transects has no limit
   'plan-change-not-tellable': 'stop', // {stations}: with two in all no degree of freedom is left
   // draw
@@ -42,11 +60,47 @@ export const planProblemSeverities = {
   'plan-hand-picked': 'note', // {stratum, count}: no part in the estimate of the stratum
   'plan-spacing-ignored-by-fixed': 'note', // {code, other, distanceM, spacingM}
   // replacing
-  'plan-unknown-station': 'stop', // {code}
+  'plan-unknown-station': 'stop', // {code, nearest}
   'plan-station-already-dropped': 'stop', // {code}
   'plan-not-replaceable': 'stop', // {code, selection}
   'plan-no-replacement-left': 'stop', // {code, stratum}
   'plan-reason-missing': 'stop', // {code}
+  // the draw in a book
+  'plan-exists': 'stop', // {name, drawnOn, drawnBy}
+  'plan-no-map': 'stop', // {strata, mapped}
+  'plan-stations-unclear': 'stop', // {}
+  'plan-nothing-drawn': 'stop', // {}
+  'plan-stratum-crowded': 'stop', // {stratum, stations, areaHa, eachM2, searchedM2}
+  'plan-position-unclear': 'stop', // {code, detail}
+  'plan-hand-picked-nowhere': 'stop', // {code, stratum, distanceM}
+  'plan-hand-picked-on-mask': 'stop', // {code, stratum}
+  'plan-hand-picked-unnamed': 'stop', // {position}
+  'plan-name-missing': 'stop', // {what}
+  'plan-survey-has-plan': 'explain', // {survey, plans}: codes may be the same, and the report takes the last draw
+  'plan-fixed-none': 'stop', // {survey}
+  'plan-fixed-unknown': 'stop', // {codes, survey}
+  'plan-fixed-left-out': 'explain', // {survey, codes, reason}
+  'plan-fixed-more-than-planned': 'note', // {stratum, fixed, stations}
+  'plan-balance-poor': 'note', // {stratum, share}
+  'plan-masks-dropped': 'note', // {stratum, areaHa, share, masks}
+  'plan-borders-movable': 'note', // {strata}
+  // laying
+  'plan-protocol-unknown': 'stop', // {name, nearest, known}
+  'plan-layout-not-laid': 'stop', // {layout}
+  'plan-belts-unknown': 'stop', // {missing}
+  'plan-bend-unclear': 'stop', // {code, belt, belts}
+  'plan-belts-do-not-fit': 'explain', // {code, stratum, insideM, laidM, bearingDeg}
+  'plan-start-off-ground': 'explain', // {code, stratum}
+  'plan-belts-narrow-way': 'note', // {code, slackDeg}
+  'plan-model-outdated': 'explain', // {model, validFromYear, validToYear, date}
+  'plan-weak-field': 'explain', // {code}
+  'plan-not-laid': 'note', // {}
+  // waypoints
+  'waypoint-far': 'explain', // {code, waypoint, distanceM, nearM}
+  'waypoint-without-station': 'explain', // {waypoint, position, nearest, distanceM}
+  'waypoint-station-has-position': 'explain', // {code, distanceM}
+  'waypoint-station-not-entered': 'explain', // {codes, survey}
+  'waypoint-none': 'stop', // {}
   // rehearsal
   'plan-lone-station': 'explain', // {stratum}: no standard error will be known
   'plan-density-missing': 'stop', // {species, strata}

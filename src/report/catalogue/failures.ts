@@ -1,8 +1,10 @@
 /** What could not be done, and what the person can do about it. */
 
 import type { FailureCode } from '../../survey/failure.ts';
+import { failuresValues } from './failures-values.ts';
 
 export const failures: Readonly<Record<FailureCode, string>> = {
+  ...failuresValues,
   'no-book-here':
     'there is no survey book in {folder}; if it lies on a stick or another drive, put that in and try again; otherwise name another folder with --book, or make a book with “slateline new”',
   'book-exists': 'there is already a survey book in {folder}; name another folder with --book',
@@ -42,10 +44,18 @@ export const failures: Readonly<Record<FailureCode, string>> = {
   'refers-to-nothing': 'this {kind} names {missing}, which is not in the book; add that first',
   'unknown-survey-name':
     'there is no survey “{name}” in this book[; did you mean {nearest}?][; the surveys are {known}]',
+  'unknown-plan-name':
+    'there is no plan “{name}” in this book[; did you mean {nearest}?][; the plans are {known}]',
+  'unknown-area-name':
+    'there is no area “{name}” on the map of this book[; did you mean {nearest}?][; the areas are {known}]',
+  'mask-reason-missing':
+    'a mask has to say why it is no ground[ ({count} do not)]; add --reason land, --reason closed or --reason "too deep"',
   'unknown-species-name':
     'there is no species “{name}” in this book[; did you mean {nearest}?][; the species are {known}]',
   'unknown-stratum-name':
     'there is no stratum “{name}” in this book[; did you mean {nearest}?][; the strata are {known}]',
+  'unknown-scope-name':
+    'there is no {scope} “{name}” in this survey[; did you mean {nearest}?][; there are {known}]',
   'no-such-question': 'no question “{code}” is open there[; did you mean {nearest}?][; there are: {known}]',
   'several-questions':
     '{count} questions “{code}” are open there; say which one, by its station, transect, species or value: {known}',
@@ -58,4 +68,19 @@ export const failures: Readonly<Record<FailureCode, string>> = {
   'not-a-demo-book':
     'the book in {folder} is not the invented demo, and the demo is never written over a real book; name another folder with --book',
   'cannot-write': 'nothing can be written to {path}[: {detail}]; name another place',
+  'not-loopback':
+    'Slateline is served to this computer only, not at {host}: another address needs accounts, which do not exist yet; use 127.0.0.1, ::1 or localhost',
+  'one-survey-only':
+    'a change needs two surveys, and “{survey}” is the only one, or the first, of this book; bring an earlier one in with “slateline import”',
+  'same-survey-twice': '“{survey}” is named twice; a change needs an earlier and a later survey',
+  'surveys-backwards':
+    '“{earlier}” was before “{later}”, so a fall would read as a rise; write --from "{earlier}" --to "{later}"',
+  'trend-needs-three':
+    'a trend needs at least three surveys, and there are {surveys}; compare two of them with “slateline change”',
+  'impact-needs-control':
+    '--impact and --control belong together: a place that was closed or opened, and one where nothing was done',
+  'no-such-place-in-both':
+    'no station of these surveys lies in a zone or stratum “{name}”; there are {known}',
+  'port-taken':
+    'another program is using port {port}; name another one with --port, or 0 for any that is free',
 };

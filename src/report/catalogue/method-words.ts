@@ -2,8 +2,12 @@
 
 import type { IntervalMethod } from '../../estimates/shapes.ts';
 import { formatShare } from '../numbers.ts';
+import { intervalNamesFr, methodParagraphsFr } from './french/method-words.ts';
+import type { Language } from './language.ts';
 
-export const intervalNames: Readonly<Record<IntervalMethod | 'poisson', string>> = {
+export type IntervalNames = Readonly<Record<IntervalMethod | 'poisson', string>>;
+
+const english: IntervalNames = {
   clumped: 'clumped counts',
   lognormal: 'log-normal',
   t: 't',
@@ -12,12 +16,20 @@ export const intervalNames: Readonly<Record<IntervalMethod | 'poisson', string>>
   poisson: 'Poisson bound',
 };
 
-/** The paragraphs of the section on methods. */
-export function methodParagraphs(settings: {
+/** What an interval is made by, as it stands in a table. */
+export function intervalNames(language: Language): IntervalNames {
+  return language === 'fr' ? intervalNamesFr : english;
+}
+
+export interface MethodSettings {
   readonly interval: IntervalMethod;
   readonly confidence: number;
   readonly seed: number;
-}): readonly string[] {
+}
+
+/** The paragraphs of the section on methods. */
+export function methodParagraphs(settings: MethodSettings, language: Language = 'en'): readonly string[] {
+  if (language === 'fr') return methodParagraphsFr(settings);
   return [
     'The station is the unit. The animals of its belts are added up and divided by the area searched; belts of one station are never taken for independent places (Hurlbert 1984). Lost belts leave the count and the area alike; a belt cut short counts with the length that was searched; a searched and empty belt is a zero.',
     'Each stratum counts by its mapped area, never by how many stations the boat happened to visit (stratified mean: Cochran 1977, chapter 5). Where some stations searched less than two thirds of the plan, a stratum takes the sum of its animals over the sum of its area (ratio of sums: Cochran 1977, chapter 6). Degrees of freedom are Satterthwaite’s (1946). A stratum with one station gives a mean and no spread.',
@@ -27,15 +39,7 @@ export function methodParagraphs(settings: {
   ];
 }
 
-function intervalParagraph({
-  interval,
-  confidence,
-  seed,
-}: {
-  interval: IntervalMethod;
-  confidence: number;
-  seed: number;
-}): string {
+function intervalParagraph({ interval, confidence, seed }: MethodSettings): string {
   const caution =
     'With fewer than 10 stations where a species was found, the real uncertainty may be larger than the interval shows.';
   return `${intervalSentences(interval, formatShare(confidence), seed)} ${caution}`;

@@ -2,7 +2,7 @@
 
 import type { ProblemCode } from '../../survey/problem-codes.ts';
 
-const misplaced = '{value} lies {distance} from {reference}';
+const misplaced = '{value}[ ({chart})] lies {distance} from {reference}[, {outside}]';
 
 export const problemsChecks = {
   'lost-but-empty':
@@ -30,7 +30,7 @@ export const problemsChecks = {
   'position-same-as-plan':
     'the position {value} is the planned one to the last digit; was it read off the receiver, or copied?',
   'end-far-from-start':
-    'the end {value} lies {distance} from the start; which of the two is right[: is the end {suggestion}]?',
+    'the end {value}[ ({chart})] lies {distance} from the start; which of the two is right[: is the end {suggestion}]?',
   'boat-too-fast':
     'station {value} lies {distance} away and was left {minutes} minutes before; which times or positions are right?',
   'random-without-plan':
@@ -62,4 +62,6 @@ export const problemsChecks = {
     '{value} {species} here, where the {others} other stations of {stratum} let one expect {upper} at the most; is the count right?',
   'digit-preference':
     '{value} of {lengths} lengths[ of {recorder}] end in 0 or 5, where 20 % are expected; were they measured or rounded?',
+  'planned-not-visited':
+    'of {of} planned stations of plan {plan}, {missed} were neither visited nor replaced: {value}; say why in the plan, or take spares for them, as the strata have fewer than was reckoned with',
 } as const satisfies Partial<Record<ProblemCode, string>>;

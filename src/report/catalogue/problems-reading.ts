@@ -67,5 +67,7 @@ export const problemsReading = {
     '{column} is “{value}”, which is not one number[; did you mean {suggestion}?]; write the number that counts, or let a mapping say how such numbers are read (approximate)',
   'looks-like-missing':
     '{column} is {value}; was it measured, or does it stand for “not known”? A mapping can name such numbers under missing',
+  'coordinates-differ':
+    '{degrees} degrees stand here and “{written}” in {position}; which is right? The degrees were taken',
   'more-of-the-same': '{count} more of the kind “{code}” are not listed',
 } as const satisfies Partial<Record<ProblemCode, string>>;

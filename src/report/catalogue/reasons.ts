@@ -1,8 +1,18 @@
 /** Why an answer, or a part of it, cannot be given, and what was left out of it. */
 
 import type { ReasonCode } from '../../survey/reason-codes.ts';
+import { observersWords } from './observers-words.ts';
+import { reasonsAdvice } from './reasons-advice.ts';
+import { reasonsChange } from './reasons-change.ts';
+import { holdsOfWeights, reasonsValues } from './reasons-values.ts';
+import { richnessWords } from './richness-words.ts';
 
 export const reasons: Readonly<Record<ReasonCode, string>> = {
+  ...reasonsValues,
+  ...reasonsAdvice,
+  ...reasonsChange,
+  ...richnessWords,
+  ...observersWords,
   'unresolved-stations':
     'Held until it is known what was searched at station {stations} (waiting in {where}: {count}); a blank is not a zero',
   'mixed-selection':
@@ -11,7 +21,7 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
     'Held: taking {transects} transects for independent stations (there are {stations}) would give a standard error of {wrongStandardErrorPerHa} per ha, where {standardErrorPerHa} is right: {factor} times too sure',
   'stratum-without-area': 'The area of {strata} is not known, so the strata cannot be weighted',
   'lone-station':
-    'One station in {strata}: a mean, but no spread; visit another, or take the stratum together with one of like habitat (--merge)',
+    'One station in {strata}: a mean, but no spread; visit another, or take the stratum together with one of like habitat (density --merge)',
   'one-station': 'One station ({station}): a density there, but no spread',
   'too-few-in-subpopulation': 'Only {stations} of the stations lie in {name}: too few for a spread',
   'hand-picked-only':
@@ -32,6 +42,9 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
   'left-out-accepted': 'Station {station}: left out knowingly by {who}: {why}',
   'left-out-later-swim':
     'Station {station}, transect {transect}: swim {swim} repeats the same belt, for comparing divers, and is not counted twice',
+  'local-mean-used':
+    'The standard error ({localPerHa} per ha; by the usual formula {usualPerHa}) compares each station with its neighbours: right only for stations that were drawn spread over their ground[; usual formula in {strata}]',
+  'local-mean-not-possible': 'The usual standard error stands, not the local-mean one: {why}',
   'few-positive-stations':
     'Found at fewer than 10 stations: the real uncertainty may be larger than this interval',
   'too-few-for-clumped':
@@ -51,6 +64,7 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
 
 /** What an answer was held for, as it stands in the sentence `accepted`. */
 export const holdsInWords: Readonly<Partial<Record<string, string>>> = {
+  ...holdsOfWeights,
   'unresolved-stations': 'stations that wait for an answer',
   'mixed-selection': 'random and hand-picked stations standing together',
   'transects-as-unit': 'transects taken for independent stations',

@@ -1,6 +1,7 @@
 /** The fixed words of the report, by language. Sentence case; every number has its unit and its n. */
 
-import type { Language } from './sentence.ts';
+import { reportWordsFr } from './french/report-words.ts';
+import type { Language } from './language.ts';
 
 const english = {
   invented: 'All of it is invented: places, animals, counts and people.',
@@ -36,9 +37,10 @@ const english = {
     'No list of species was given with the survey: every species of the protocol and every species ever seen in this book under it is taken as looked for',
 } as const;
 
-export type ReportWords = typeof english;
+type Words<T> = { readonly [K in keyof T]: T[K] extends string ? string : Words<T[K]> };
+export type ReportWords = Words<typeof english>;
 
-const words: Readonly<Record<Language, ReportWords>> = { en: english };
+const words: Readonly<Record<Language, ReportWords>> = { en: english, fr: reportWordsFr };
 
 export function reportWords(language: Language): ReportWords {
   return words[language];

@@ -1,6 +1,6 @@
 /**
- * The one place where a code becomes a sentence. English now; a language is one more catalogue of the
- * same shape, and a missing sentence does not compile.
+ * The one place where a code becomes a sentence, in English or French. A language is one more catalogue
+ * of the same shape (french/), and a missing sentence does not compile.
  */
 
 import type { FailureCode } from '../../survey/failure.ts';
@@ -10,21 +10,30 @@ import type { ReasonCode } from '../../survey/reason-codes.ts';
 import { formatShort, formatSignificant } from '../numbers.ts';
 import { failures } from './failures.ts';
 import { fillSentence, slotsOf } from './fill.ts';
+import { french } from './french/index.ts';
+import { frenchParameter } from './french/parameters.ts';
+import type { Language } from './language.ts';
+import { mapWords } from './map-words.ts';
+import { coordinateProblems, positionWords } from './position-words.ts';
 import { problemsChecks } from './problems-checks.ts';
 import { problemsMapping } from './problems-mapping.ts';
 import { problemsReading } from './problems-reading.ts';
 import { problemsRows } from './problems-rows.ts';
 import { problemsSurvey } from './problems-survey.ts';
+import { problemsValues } from './problems-values.ts';
 import { holdsInWords, reasons } from './reasons.ts';
 
-export type Language = 'en';
+export type { Language } from './language.ts';
 
 const problemSentences: Readonly<Record<ProblemCode, string>> = {
   ...problemsReading,
+  ...coordinateProblems(positionWords, 'did you mean {suggestion}?'),
   ...problemsRows,
   ...problemsSurvey,
   ...problemsMapping,
   ...problemsChecks,
+  ...mapWords,
+  ...problemsValues,
 };
 
 interface Catalogue {
@@ -37,18 +46,19 @@ interface Catalogue {
 
 const catalogues: Readonly<Record<Language, Catalogue>> = {
   en: { problems: problemSentences, reasons, failures, holds: holdsInWords },
+  fr: french,
 };
 
 /** A problem, with where it stands, or a reason, as a person reads it. */
 export function sentence(language: Language, message: Problem | Reason): string {
   if (!('severity' in message)) {
-    return fillSentence(catalogues[language].reasons[message.code], reasonWords(language, message));
+    return filled(language, catalogues[language].reasons[message.code], reasonWords(language, message));
   }
   const { column: _, ...withoutColumn } = message.place;
   const saysColumn = slotsOf(problemTemplate(language, message.code)).includes('column');
-  const where = placeInWords(saysColumn ? withoutColumn : message.place);
+  const where = placeInWords(language, saysColumn ? withoutColumn : message.place);
   const what = problemWithoutPlace(language, message);
-  return where === '' ? what : `${where}: ${what}`;
+  return where === '' ? what : `${where}${language === 'fr' ? '\u00a0' : ''}: ${what}`;
 }
 
 /** The sentence of a problem with its slots, for the handbook's list of every problem. */
@@ -61,44 +71,80 @@ export function failureSentence(
   language: Language,
   failure: { readonly code: FailureCode; readonly parameters: Parameters },
 ): string {
-  return fillSentence(catalogues[language].failures[failure.code], inWords(failure.parameters));
+  const words = inWords(language, failure.code, failure.parameters);
+  return filled(language, catalogues[language].failures[failure.code], words);
 }
 
 /** A problem where its place stands in a column of its own. */
 export function problemWithoutPlace(language: Language, problem: Problem): string {
-  return fillSentence(catalogues[language].problems[problem.code], {
-    ...inWords(placeParameters(problem.place)),
-    ...inWords(problem.parameters),
-    ...inWords(present({ value: problem.value, suggestion: problem.suggestion })),
+  const { code, place, parameters, value, suggestion } = problem;
+  return filled(language, catalogues[language].problems[code], {
+    ...inWords(language, code, placeParameters(place)),
+    ...inWords(language, code, parameters),
+    ...inWords(language, code, present({ value, suggestion })),
   });
 }
 
-/** "counts.csv, row 12, column count, North 2026, station S7, transect 3", as much of it as is known. */
-function placeInWords(place: Place): string {
-  const file = [place.file, place.sheet && `sheet ${place.sheet}`, place.row && `row ${place.row}`];
-  const column = place.column !== undefined && place.row !== undefined ? `column ${place.column}` : undefined;
-  const survey = [
-    place.survey,
-    place.station && `station ${place.station}`,
-    place.transect && `transect ${place.transect}`,
-    place.swim !== undefined && place.swim > 1 && `swim ${place.swim}`,
-  ];
-  // Both: the row finds the cell, the station finds the sheet of paper.
-  const words = [...file, column, ...survey, place.species];
-  return words.filter((word) => typeof word === 'string' && word !== '').join(', ');
+function filled(language: Language, template: string, words: Readonly<Record<string, string>>): string {
+  return fillSentence(template, words, language === 'fr' ? 'non indiqué' : undefined);
 }
 
+/** "counts.csv, row 12, column count, North 2026, station S7, transect 3", as much of it as is known. */
+function placeInWords(language: Language, place: Place): string {
+  const words = placeWords[language];
+  const file = [
+    place.file,
+    place.sheet && `${words.sheet} ${place.sheet}`,
+    place.row && `${words.row} ${place.row}`,
+  ];
+  const column =
+    place.column !== undefined && place.row !== undefined ? `${words.column} ${place.column}` : undefined;
+  const survey = [
+    place.survey,
+    place.station && `${words.station} ${place.station}`,
+    place.transect && `${words.transect} ${place.transect}`,
+    place.swim !== undefined && place.swim > 1 && `${words.swim} ${place.swim}`,
+  ];
+  // Both: the row finds the cell, the station finds the sheet of paper.
+  const said = [...file, column, ...survey, place.species];
+  return said.filter((word) => typeof word === 'string' && word !== '').join(', ');
+}
+
+const placeWords = {
+  en: {
+    sheet: 'sheet',
+    row: 'row',
+    column: 'column',
+    station: 'station',
+    transect: 'transect',
+    swim: 'swim',
+  },
+  fr: {
+    sheet: 'feuille',
+    row: 'ligne',
+    column: 'colonne',
+    station: 'station',
+    transect: 'bande',
+    swim: 'passage',
+  },
+} as const satisfies Record<Language, object>;
+
 function reasonWords(language: Language, { code, parameters }: Reason): Record<string, string> {
-  const words = { ...inWords(parameters), ...(code === 'zero-bound' ? boundsInWords(parameters) : {}) };
+  const bounds = code === 'zero-bound' ? boundsInWords(language, parameters) : {};
+  const words = { ...inWords(language, code, parameters), ...bounds };
   const held = words.held === undefined ? undefined : catalogues[language].holds[words.held];
   return held === undefined ? words : { ...words, held };
 }
 
 /** Bounds to two digits: a third would claim to know how animals clump that nobody saw. */
-function boundsInWords({ scatteredPerHa, clumpedPerHa }: Parameters): Record<string, string> {
+function boundsInWords(
+  language: Language,
+  { scatteredPerHa, clumpedPerHa }: Parameters,
+): Record<string, string> {
   const words: Record<string, string> = {};
-  if (typeof scatteredPerHa === 'number') words.scatteredPerHa = formatSignificant(scatteredPerHa, 2);
-  if (typeof clumpedPerHa === 'number') words.clumpedPerHa = formatSignificant(clumpedPerHa, 2);
+  if (typeof scatteredPerHa === 'number')
+    words.scatteredPerHa = formatSignificant(scatteredPerHa, 2, language);
+  if (typeof clumpedPerHa === 'number') words.clumpedPerHa = formatSignificant(clumpedPerHa, 2, language);
   return words;
 }
 
@@ -111,12 +157,17 @@ function placeParameters(place: Place): Record<string, string | number> {
   };
 }
 
-function inWords(parameters: Readonly<Record<string, string | number>>): Record<string, string> {
+function inWords(
+  language: Language,
+  code: ProblemCode | ReasonCode | FailureCode,
+  parameters: Readonly<Record<string, string | number>>,
+): Record<string, string> {
   const words: Record<string, string> = {};
   for (const [name, value] of Object.entries(parameters)) {
     if (value === '') continue; // an empty parameter is one that nobody could fill
-    if (typeof value === 'string') words[name] = value;
-    else if (Number.isFinite(value)) words[name] = formatShort(value);
+    if (typeof value === 'string')
+      words[name] = language === 'fr' ? frenchParameter(code, name, value) : value;
+    else if (Number.isFinite(value)) words[name] = formatShort(value, language);
   }
   return words;
 }

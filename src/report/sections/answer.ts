@@ -1,6 +1,7 @@
 /** The answer in a few sentences, before any table: first what was found altogether, then each species. */
 
 import type { DensityAnswer } from '../../estimates/answers.ts';
+import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
 import { type Language, sentence } from '../catalogue/sentence.ts';
 import { answerSentence } from '../density-words.ts';
@@ -20,35 +21,45 @@ export function answerSection(input: ReportInput, survey: ReportSurvey, language
     return `<div><dt>${nameMarkup(nameOf(answer.species))}</dt><dd${held}>${text}</dd></div>`;
   });
   return section('answer', reportWords(language).answer, [
-    paragraph(workDone(survey)),
-    paragraph(whatWasFound(survey)),
+    paragraph(workDone(survey, language)),
+    paragraph(whatWasFound(survey, language)),
     ...sharedCautions(survey, language).map((text) => paragraph(text, 'quiet')),
-    ...fewStations(answers.filter(hasFewStations).map((answer) => nameOf(answer.species).label)),
+    ...fewStations(
+      answers.filter(hasFewStations).map((answer) => nameOf(answer.species).label),
+      language,
+    ),
     `<dl>${entries.join('\n')}</dl>`,
   ]);
 }
 
 /** "In 875 ha of reef, 21 stations were worked on 5 days and 10 080 m² were searched." */
-function workDone({ inHand, strata }: ReportSurvey): string {
+function workDone({ inHand, strata }: ReportSurvey, language: Language): string {
+  const { answer } = reportPhrases(language);
   const whole = effortRows(inHand, strata).at(-1)!;
+  const counted = (n: number, words: (n: string, one: boolean) => string) => words(formatCount(n), n === 1);
+  const ofStrata = counted(strata.length, answer.strata);
   const where =
     whole.areaHa === null
-      ? `In ${counted(strata.length, 'stratum', 'strata')}`
-      : `In ${formatShort(whole.areaHa)} ha of ${counted(strata.length, 'stratum', 'strata')}`;
-  return `${where}, ${counted(whole.stations, 'station was', 'stations were')} worked on ${counted(whole.days, 'day', 'days')} and ${formatCount(whole.searchedAreaM2)} m² were searched.`;
+      ? answer.inStrata(ofStrata)
+      : answer.inArea(formatShort(whole.areaHa, language), ofStrata);
+  const days = counted(whole.days, answer.days);
+  return answer.workDone(
+    where,
+    counted(whole.stations, answer.stations),
+    days,
+    formatCount(whole.searchedAreaM2),
+  );
 }
 
-function whatWasFound({ densityBySurvey }: ReportSurvey): string {
+function whatWasFound({ densityBySurvey }: ReportSurvey, language: Language): string {
+  const { answer: words } = reportPhrases(language);
   const found = densityBySurvey.filter((answer) => (answer.densityPerHa ?? 0) > 0).length;
   const zero = densityBySurvey.filter((answer) => answer.densityPerHa === 0).length;
   const open = densityBySurvey.length - found - zero;
-  const parts = [`${formatCount(found)} ${found === 1 ? 'has' : 'have'} an estimate`];
-  if (zero > 0) parts.push(`${formatCount(zero)} ${zero === 1 ? 'was' : 'were'} looked for and not recorded`);
-  if (open > 0)
-    parts.push(
-      `${formatCount(open)} ${open === 1 ? 'has' : 'have'} no answer yet, for the reason that stands with it`,
-    );
-  return `Of ${counted(densityBySurvey.length, 'species', 'species')} asked about, ${parts.join(', ')}.`;
+  const parts = [words.estimated(formatCount(found), found === 1)];
+  if (zero > 0) parts.push(words.zero(formatCount(zero), zero === 1));
+  if (open > 0) parts.push(words.open(formatCount(open), open === 1));
+  return words.asked(formatCount(densityBySurvey.length), parts.join(', '));
 }
 
 function hasFewStations({ densityPerHa, cautions }: DensityAnswer): boolean {
@@ -56,10 +67,9 @@ function hasFewStations({ densityPerHa, cautions }: DensityAnswer): boolean {
 }
 
 /** Said once for all species it holds for, where the number is read. */
-function fewStations(labels: readonly string[]): string[] {
+function fewStations(labels: readonly string[], language: Language): string[] {
   if (labels.length === 0) return [];
-  const words = `Found at fewer than 10 stations, so that the real uncertainty may be larger than the interval: ${labels.join(', ')}.`;
-  return [paragraph(words, 'quiet')];
+  return [paragraph(reportPhrases(language).answer.fewStations(labels.join(', ')), 'quiet')];
 }
 
 /** What was let through, and other cautions that hold for every species, said once. */
@@ -80,10 +90,6 @@ export function nameMarkup({ label, scientific }: SpeciesName): string {
   return scientific === ''
     ? `<i>${escapeText(label)}</i>`
     : `${escapeText(label)} <i>${escapeText(scientific)}</i>`;
-}
-
-function counted(count: number, one: string, many: string): string {
-  return `${formatCount(count)} ${count === 1 ? one : many}`;
 }
 
 function upperFirst(text: string): string {

@@ -1,5 +1,6 @@
 /** What was asked: the purpose of the survey, the decision that waits, and what was looked for. */
 
+import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
 import type { Language } from '../catalogue/sentence.ts';
 import { paragraph, section } from '../html.ts';
@@ -8,6 +9,7 @@ import { sortBySpecies, speciesNames } from '../species-names.ts';
 
 export function askedSection(input: ReportInput, survey: ReportSurvey, language: Language): string {
   const words = reportWords(language);
+  const { page } = reportPhrases(language);
   const { purpose } = survey.inHand.survey;
   const nameOf = speciesNames(input.species);
   const targets = sortBySpecies(
@@ -17,7 +19,7 @@ export function askedSection(input: ReportInput, survey: ReportSurvey, language:
   const made = survey.targetsMade === 'listed' ? words.targetsListed : words.targetsAssumed;
   return section('asked', words.asked, [
     paragraph(purpose ?? words.noPurpose),
-    ...(input.decision === null ? [] : [paragraph(`The decision: ${input.decision}`)]),
-    paragraph(`${made}: ${targets.join(', ')}.`, 'quiet'),
+    ...(input.decision === null ? [] : [paragraph(page.decision(input.decision))]),
+    paragraph(page.targets(made, targets.join(', ')), 'quiet'),
   ]);
 }

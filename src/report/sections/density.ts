@@ -1,8 +1,11 @@
 /** Densities: all species over the whole surveyed area, then each species stratum by stratum. */
 
+import { densityPhrases } from '../catalogue/density-phrases.ts';
+import type { Language } from '../catalogue/language.ts';
+import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
 import { type DensityTableWords, densityTable } from '../density-table.ts';
-import { type BandRow, bandsExplained, fadingBands, fewAnimalsExplained } from '../fading-band.ts';
+import { type BandRow, fadingBands, fewAnimalsExplained } from '../fading-band.ts';
 import { bothWidths, figure, heading, paragraph, phoneWidth, section } from '../html.ts';
 import { formatShort } from '../numbers.ts';
 import type { Drawing } from '../plot-figure.ts';
@@ -11,16 +14,19 @@ import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
 import { nameMarkup } from './answer.ts';
 
 export function densitySection(input: ReportInput, survey: ReportSurvey, drawing: Drawing): string {
+  const { density, heads } = reportPhrases(drawing.language);
   const nameOf = speciesNames(input.species);
   const answers = sortBySpecies(survey.densityBySurvey, input);
   const rows = answers.map((answer): BandRow => {
     const { label, scientific } = nameOf(answer.species);
     return { label, note: scientific, answer };
   });
-  const inWords = `Densities over the whole surveyed area, ${answers.length} species`;
+  const inWords = density.wholeInWords(answers.length);
   const whole = figure(
     bothWidths((width, kind) => fadingBands(rows, { ...drawing, width, name: `whole-${kind}`, inWords })),
-    [bandsExplained, fewAnimalsExplained(rows)].filter((words) => words !== '').join(' '),
+    [densityPhrases(drawing.language).bandsExplained, fewAnimalsExplained(rows, drawing.language)]
+      .filter((words) => words !== '')
+      .join(' '),
   );
   const words = {
     speciesLabel: (answer) => nameOf(answer.species).label,
@@ -29,8 +35,8 @@ export function densitySection(input: ReportInput, survey: ReportSurvey, drawing
   } satisfies Partial<DensityTableWords>;
   const table = densityTable(answers, {
     ...words,
-    caption: `Whole surveyed area, ${survey.inHand.survey.name}`,
-    head: 'Species',
+    caption: density.whole(survey.inHand.survey.name),
+    head: heads.species,
     label: words.speciesLabel,
     bySpecies: false,
   });
@@ -50,6 +56,7 @@ interface Given {
 
 /** A small figure for each species, then one table of all of them. */
 function byStratum(input: ReportInput, survey: ReportSurvey, { drawing, words, saidAbove }: Given): string[] {
+  const { density, heads } = reportPhrases(drawing.language);
   const nameOf = speciesNames(input.species);
   const order = survey.strata.map((stratum) => stratum.name);
   const answers = sortBySpecies(
@@ -59,10 +66,11 @@ function byStratum(input: ReportInput, survey: ReportSurvey, { drawing, words, s
   if (answers.length === 0) return [];
   const groups = [...Map.groupBy(answers, (answer) => answer.species)].map(([species, own]) => {
     const rows = own.map((answer): BandRow => {
-      const area = answer.areaHa === null ? 'area not known' : `${formatShort(answer.areaHa)} ha`;
+      const area =
+        answer.areaHa === null ? density.areaUnknown : `${formatShort(answer.areaHa, words.language)} ha`;
       return { label: answer.scope.name, note: area, answer };
     });
-    const inWords = `${fullName(nameOf(species))}: densities in ${own.length} strata`;
+    const inWords = density.speciesInWords(fullName(nameOf(species)), own.length);
     return { species, inWords, rows };
   });
   const figures = groups.map(({ species, ...group }, i) =>
@@ -70,14 +78,19 @@ function byStratum(input: ReportInput, survey: ReportSurvey, { drawing, words, s
   );
   const table = densityTable(answers, {
     ...words,
-    caption: `By stratum, ${survey.inHand.survey.name}`,
-    head: 'Stratum',
+    caption: density.byStratum(survey.inHand.survey.name),
+    head: heads.stratum,
     label: (answer) => answer.scope.name,
     bySpecies: true,
   });
   return [
-    heading(3, 'Stratum by stratum'),
-    ...(saidAbove ? [] : fewAnimalsOnce(groups.flatMap((group) => group.rows))),
+    heading(3, density.stratumByStratum),
+    ...(saidAbove
+      ? []
+      : fewAnimalsOnce(
+          groups.flatMap((group) => group.rows),
+          words.language,
+        )),
     `<div class="pairs">${figures.join('\n')}</div>`,
     table,
   ];
@@ -95,7 +108,7 @@ export function smallBands(title: string, { rows, ...frame }: SmallBands, drawin
 }
 
 /** The sentence on few animals, for several figures together. */
-export function fewAnimalsOnce(rows: readonly BandRow[]): string[] {
-  const words = fewAnimalsExplained(rows);
+export function fewAnimalsOnce(rows: readonly BandRow[], language: Language): string[] {
+  const words = fewAnimalsExplained(rows, language);
   return words === '' ? [] : [paragraph(words, 'quiet')];
 }

@@ -1,6 +1,8 @@
 /** Sizes: the spread of lengths with the limit, and the share at or above it. */
 
 import type { SizesAnswer } from '../../estimates/answers.ts';
+import type { LengthMeasure } from '../../survey/words.ts';
+import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
 import { type Language, sentence } from '../catalogue/sentence.ts';
 import { escapeText } from '../escape.ts';
@@ -25,7 +27,7 @@ export function sizesSection(input: ReportInput, survey: ReportSurvey, drawing: 
   return section('sizes', words.sizes, [
     paragraph(words.sizesExplained),
     `<div class="pairs">${drawn.join('\n')}</div>`,
-    sizesTable(measured, input),
+    sizesTable(measured, input, language),
     `<div class="quiet notes">${list(notes(answers, input, language))}</div>`,
   ]);
 }
@@ -41,8 +43,11 @@ interface Context {
 
 function lengthFigure(answer: SizesAnswer, { input, survey, drawing }: Context): string[] {
   const name = speciesNames(input.species)(answer.species);
-  const measure = measureOf(survey, answer.species);
-  const inWords = `Lengths of ${fullName(name)}: ${sizesInWords(answer, drawing.language)}`;
+  const measure = measureOf(survey, answer.species, drawing.language);
+  const inWords = reportPhrases(drawing.language).sizes.inWords(
+    fullName(name),
+    sizesInWords(answer, drawing.language),
+  );
   const drawn = lengthFrequencies(answer, { ...drawing, width: phoneWidth, inWords, measure });
   if (drawn === null) return [];
   return [
@@ -51,9 +56,9 @@ function lengthFigure(answer: SizesAnswer, { input, survey, drawing }: Context):
 }
 
 /** "shell length" where all its measures agree, else "length". */
-function measureOf(survey: ReportSurvey, species: string): string {
+function measureOf(survey: ReportSurvey, species: string, language: Language): string {
   const id = survey.inHand.targets.find((target) => target.name === species)?.id;
-  const measures = new Set<string>();
+  const measures = new Set<LengthMeasure>();
   for (const station of survey.inHand.stations) {
     for (const transect of station.transects) {
       const tally = id === undefined ? undefined : transect.tallies.get(id);
@@ -61,68 +66,74 @@ function measureOf(survey: ReportSurvey, species: string): string {
     }
   }
   const [only] = measures;
-  if (measures.size !== 1 || only === undefined) return 'length';
-  return only.startsWith('body') ? `body length, ${only.slice(5)}` : only;
+  const { sizes } = reportPhrases(language);
+  return measures.size !== 1 || only === undefined ? sizes.length : sizes.measures[only];
 }
 
-function sizesTable(answers: readonly SizesAnswer[], input: ReportInput): string {
+function sizesTable(answers: readonly SizesAnswer[], input: ReportInput, language: Language): string {
+  const { heads, sizes, unknown } = reportPhrases(language);
   const nameOf = speciesNames(input.species);
   const mm = (value: number | null | undefined) =>
-    value === null || value === undefined ? 'unknown' : formatSignificant(value);
+    value === null || value === undefined ? unknown : formatSignificant(value, 3, language);
   return htmlTable(
     [
-      { head: 'Species', cell: (row) => nameOf(row.species).label },
-      { head: 'Animals', cell: (row) => formatCount(row.animals), number: true },
-      { head: 'Measured', cell: (row) => formatCount(row.measured), number: true },
-      { head: 'Mean, mm', cell: (row) => mm(row.meanLengthMm), number: true },
+      { head: heads.species, cell: (row) => nameOf(row.species).label },
+      { head: heads.animals, cell: (row) => formatCount(row.animals), number: true },
+      { head: heads.measured, cell: (row) => formatCount(row.measured), number: true },
+      { head: heads.meanMm, cell: (row) => mm(row.meanLengthMm), number: true },
       {
-        head: 'Standard error, mm',
-        cell: (row) => (row.standardErrorMm === null ? 'unknown' : formatSignificant(row.standardErrorMm, 2)),
+        head: heads.errorMm,
+        cell: (row) =>
+          row.standardErrorMm === null ? unknown : formatSignificant(row.standardErrorMm, 2, language),
         number: true,
       },
-      { head: 'Half are below, mm', cell: (row) => mm(row.quantilesMm?.p50), number: true },
+      { head: heads.halfBelowMm, cell: (row) => mm(row.quantilesMm?.p50), number: true },
       {
-        head: 'Limit, mm',
-        cell: (row) => (row.shareAtLeast === null ? 'none given' : formatShort(row.shareAtLeast.limitMm)),
+        head: heads.limitMm,
+        cell: (row) =>
+          row.shareAtLeast === null ? sizes.noLimit : formatShort(row.shareAtLeast.limitMm, language),
         number: true,
       },
-      { head: 'At or above the limit', cell: shareCell, number: true },
+      { head: heads.atLeastLimit, cell: (row) => shareCell(row, language), number: true },
     ],
     answers,
-    { caption: `Lengths, ${input.surveys.at(-1)?.inHand.survey.name ?? ''}` },
+    { caption: sizes.caption(input.surveys.at(-1)?.inHand.survey.name ?? '') },
   );
 }
 
-function shareCell({ shareAtLeast }: SizesAnswer): string {
+function shareCell({ shareAtLeast }: SizesAnswer, language: Language): string {
   if (shareAtLeast === null) return '–';
   const interval = shareAtLeast.interval;
   if (interval === null) return formatShare(shareAtLeast.share);
-  const ends = formatInterval([interval[0] * 100, interval[1] * 100]);
+  const ends = formatInterval([interval[0] * 100, interval[1] * 100], 2, language);
   return `${formatShare(shareAtLeast.share)} (${ends})`;
 }
 
 function notes(answers: readonly SizesAnswer[], input: ReportInput, language: Language): string[] {
+  const { sizes } = reportPhrases(language);
   const nameOf = speciesNames(input.species);
   const byName = new Map(input.species.map((species) => [species.id, species.name]));
   const bySource = Map.groupBy(input.sizeLimits, (limit) => limit.source);
   const limits = [...bySource].map(([source, own]) => {
     const told = own.map(({ speciesId, minimumMm }) => {
-      const { label } = nameOf(byName.get(speciesId) ?? 'a species that is not listed');
-      return `${label} ${formatShort(minimumMm)} mm`;
+      const { label } = nameOf(byName.get(speciesId) ?? sizes.notListed);
+      return `${label} ${formatShort(minimumMm, language)} mm`;
     });
-    return `Limits, ${source}: ${told.join(', ')}.`;
+    return sizes.limits(source, told.join(', '));
   });
   const borrowed = answers
     .filter((answer) => answer.borrowedAnimals > 0 && answer.animals > 0)
-    .map(
-      (answer) =>
-        `${nameOf(answer.species).label}: ${formatCount(answer.borrowedAnimals)} of ${formatCount(answer.animals)} animals were on belts where none was measured; they take the lengths of their station, or else of their stratum.`,
-    );
+    .map((answer) => {
+      const [some, all] = [formatCount(answer.borrowedAnimals), formatCount(answer.animals)];
+      return sizes.borrowed(nameOf(answer.species).label, some, all);
+    });
   const none = answers
     .filter((answer) => answer.measured === 0 || answer.reason !== null)
-    .map(
-      (answer) =>
-        `${nameOf(answer.species).label}: ${answer.reason === null ? sizesInWords(answer, language) : sentence(language, answer.reason)}.`,
+    .map((answer) =>
+      sizes.noteOf(
+        nameOf(answer.species).label,
+        answer.reason === null ? sizesInWords(answer, language) : sentence(language, answer.reason),
+      ),
     );
   return [...limits, ...borrowed, ...none];
 }

@@ -22,6 +22,7 @@ import { check as endsBeforeItStarts } from './ends-before-it-starts.ts';
 import { check as farFromOthers } from './far-from-others.ts';
 import { check as farFromPlan } from './far-from-plan.ts';
 import { check as fewerTransectsThanPlanned } from './fewer-transects-than-planned.ts';
+import { check as handPickedMarkedRandom } from './hand-picked-marked-random.ts';
 import { check as hemisphereMissing } from './hemisphere-missing.ts';
 import { check as latitudeLongitudeExchanged } from './latitude-longitude-exchanged.ts';
 import { check as lengthOutsideRange } from './length-outside-range.ts';
@@ -33,12 +34,18 @@ import { check as moreLengthsThanAnimals } from './more-lengths-than-animals.ts'
 import { check as moreTransectsThanPlanned } from './more-transects-than-planned.ts';
 import { check as noneSeenButCounted } from './none-seen-but-counted.ts';
 import { check as partialWithoutReason } from './partial-without-reason.ts';
+import { check as plannedNotVisited } from './planned-not-visited.ts';
 import { check as positionSameAsPlan } from './position-same-as-plan.ts';
 import { check as randomWithoutPlan } from './random-without-plan.ts';
 import { check as selectionMixed } from './selection-mixed.ts';
 import { check as selectionUnknown } from './selection-unknown.ts';
 import { check as speciesOutsideDepth } from './species-outside-depth.ts';
 import { check as speciesOutsideHabitat } from './species-outside-habitat.ts';
+import { check as stationAtBorder } from './station-at-border.ts';
+import { check as stationNotInPlan } from './station-not-in-plan.ts';
+import { check as stationOnMask } from './station-on-mask.ts';
+import { check as stationOutsideStratum } from './station-outside-stratum.ts';
+import { check as stationOutsideZone } from './station-outside-zone.ts';
 import { check as stationSmallArea } from './station-small-area.ts';
 import { check as stationUnresolved } from './station-unresolved.ts';
 import { check as stationsAlike } from './stations-alike.ts';
@@ -84,9 +91,16 @@ export const allChecks: readonly Check[] = [
   farFromPlan,
   farFromOthers,
   positionSameAsPlan,
+  stationOutsideStratum,
+  stationOutsideZone,
+  stationOnMask,
+  stationAtBorder,
   endFarFromStart,
   boatTooFast,
   randomWithoutPlan,
+  stationNotInPlan,
+  plannedNotVisited,
+  handPickedMarkedRandom,
   beltLengthUnusual,
   beltWidthUnusual,
   doneButShort,

@@ -6,6 +6,7 @@ import { type ProblemCode, problemSeverities } from '../../survey/problem-codes.
 import { problemOf } from '../../survey/problem-of.ts';
 import type { Species } from '../../survey/words.ts';
 import type { TargetList } from '../targets.ts';
+import type { CheckGround } from './ground.ts';
 
 export interface CheckContext {
   readonly inHand: SurveyInHand;
@@ -14,6 +15,8 @@ export interface CheckContext {
   readonly species: ReadonlyMap<string, Species>;
   /** ISO day; null for an invented book, whose days are nobody's yesterday. */
   readonly today: string | null;
+  /** The map of the book, its plans, and what was picked by hand elsewhere. */
+  readonly ground: CheckGround;
 }
 
 export interface Check {

@@ -19,7 +19,7 @@ export const check = checkOf('digit-preference', ({ inHand }) => {
 });
 
 /** How many lengths end in 0 to 9, by recorder ('' where nobody is named), in the unit the survey was measured in. */
-function lastDigits(inHand: SurveyInHand): ReadonlyMap<string, number[]> {
+export function lastDigits(inHand: SurveyInHand): ReadonlyMap<string, number[]> {
   const unitMm = unitOf(inHand);
   const byRecorder = new Map<string, number[]>();
   for (const { record, transects } of inHand.stations) {

@@ -1,4 +1,5 @@
 import { roughDistanceM } from '../../maths/distance-on-earth.ts';
+import { writePosition } from '../../survey/position-notation.ts';
 import { stationCheck } from './check.ts';
 import { misplacedStations } from './misplaced-stations.ts';
 import { likelyCorrections } from './position-corrections.ts';
@@ -18,7 +19,7 @@ export const check = stationCheck('end-far-from-start', (station, { inHand }) =>
   const [best] = likelyCorrections(end, start, { withinM: longestLineM / 2, decimals });
   return {
     value: spotInWords(end, decimals),
-    parameters: { distance: distanceInWords(distanceM) },
+    parameters: { chart: writePosition(end), distance: distanceInWords(distanceM) },
     suggestion: best?.typed ?? null,
   };
 });

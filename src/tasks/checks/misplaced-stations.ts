@@ -2,8 +2,10 @@
 
 import { roughDistanceM } from '../../maths/distance-on-earth.ts';
 import type { StationWithTransects, SurveyInHand } from '../../survey/observation.ts';
+import { writePosition } from '../../survey/position-notation.ts';
 import type { ProblemCode } from '../../survey/problem-codes.ts';
-import { type Check, stationCheck } from './check.ts';
+import { type Check, type CheckContext, stationCheck } from './check.ts';
+import { isAtHome, outsideInWords } from './outside-areas.ts';
 import { type Correction, type CorrectionKind, likelyCorrections } from './position-corrections.ts';
 import {
   decimalsOf,
@@ -19,6 +21,8 @@ import {
 export interface Misplaced {
   readonly from: 'plan' | 'others';
   readonly written: string;
+  /** The same in degrees and decimal minutes, to find it on a chart or receiver. */
+  readonly chart: string;
   readonly distanceM: number;
   /** Nearest first; empty when no usual slip explains the place. */
   readonly corrections: readonly Correction[];
@@ -30,14 +34,16 @@ export function misplacedCheck(
   kind: CorrectionKind | null,
   from: Misplaced['from'] | null = null,
 ): Check {
-  return stationCheck(code, (station, { inHand }) => {
-    const misplaced = misplacedStations(inHand).get(station);
+  return stationCheck(code, (station, context) => {
+    const misplaced = misplacedStations(context.inHand).get(station);
     if (misplaced === undefined || (from !== null && misplaced.from !== from)) return null;
-    const [best, ...others] = misplaced.corrections;
+    const [best, ...others] = homeFirst(misplaced.corrections, station, context);
     if ((best?.kind ?? null) !== kind) return null;
     const parameters = {
+      chart: misplaced.chart,
       distance: distanceInWords(misplaced.distanceM),
       reference: misplaced.from === 'plan' ? 'plan' : 'the other stations',
+      outside: outsideInWords(station, context),
       others: others
         .slice(0, 2)
         .map(({ typed }) => typed)
@@ -45,6 +51,16 @@ export function misplacedCheck(
     };
     return { value: misplaced.written, parameters, suggestion: best?.typed ?? null };
   });
+}
+
+/** Corrections that end in the stratum and zone of the station before those that do not; else nearest first. */
+function homeFirst(
+  corrections: readonly Correction[],
+  station: StationWithTransects,
+  context: CheckContext,
+): readonly Correction[] {
+  const isHome = (one: Correction) => isAtHome(one.spot, station, context) !== false;
+  return [...corrections.filter(isHome), ...corrections.filter((one) => !isHome(one))];
 }
 
 /** Worked out once per survey in hand: six checks ask for it. */
@@ -82,7 +98,13 @@ function fromPlan(spot: Spot, plan: Spot, decimals: number): Misplaced | null {
   // A correction need not end on the plan: the boat lay some way off it as well.
   const withinM = Math.max(limitM, Math.min(500, 0.02 * distanceM));
   const corrections = likelyCorrections(spot, plan, { withinM, decimals });
-  return { from: 'plan', written: spotInWords(spot, decimals), distanceM, corrections };
+  return {
+    from: 'plan',
+    written: spotInWords(spot, decimals),
+    chart: writePosition(spot),
+    distanceM,
+    corrections,
+  };
 }
 
 /**
@@ -103,7 +125,13 @@ function fromOthers(
   const alone = !hasCompany(spot, stations);
   const corrections = alone ? likely : likely.filter(({ kind }) => wholesale.has(kind));
   if (!alone && corrections.length === 0) return null;
-  return { from: 'others', written: spotInWords(spot, decimals), distanceM, corrections };
+  return {
+    from: 'others',
+    written: spotInWords(spot, decimals),
+    chart: writePosition(spot),
+    distanceM,
+    corrections,
+  };
 }
 
 const wholesale: ReadonlySet<CorrectionKind> = new Set([

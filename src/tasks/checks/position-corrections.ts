@@ -36,6 +36,20 @@ export function likelyCorrections(
   return [...found.values()].sort((a, b) => a.distanceM - b.distanceM);
 }
 
+/** Positions as they would be typed that usual slips make of this one and that pass; each once. */
+export function correctionsThat(
+  written: Spot,
+  decimals: number,
+  passes: (spot: Spot) => boolean,
+): readonly string[] {
+  const found = new Set<string>();
+  for (const { kind, spot } of candidates(written, decimals)) {
+    if (Math.abs(spot.latitudeDeg) > 90 || Math.abs(spot.longitudeDeg) > 180 || !passes(spot)) continue;
+    found.add(asTyped(spot, written, kind === 'minutes-for-seconds' ? Math.max(5, decimals) : decimals));
+  }
+  return [...found];
+}
+
 interface Candidate {
   readonly kind: CorrectionKind;
   readonly spot: Spot;

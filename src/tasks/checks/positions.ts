@@ -17,6 +17,18 @@ export function plannedSpot({ plannedLatitudeDeg, plannedLongitudeDeg }: Station
 
 /** The most decimals of any position of the survey: trailing zeros are lost, so one position alone does not tell. */
 export function decimalsOf(stations: SurveyInHand['stations']): number {
+  let decimals = decimalsKnown.get(stations);
+  if (decimals === undefined) {
+    decimals = findDecimals(stations);
+    decimalsKnown.set(stations, decimals);
+  }
+  return decimals;
+}
+
+/** Worked out once: several checks ask for every station. */
+const decimalsKnown = new WeakMap<SurveyInHand['stations'], number>();
+
+function findDecimals(stations: SurveyInHand['stations']): number {
   let most = 0;
   for (const { record } of stations) {
     for (const spot of [visitedSpot(record), plannedSpot(record)]) {

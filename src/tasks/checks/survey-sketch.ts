@@ -3,8 +3,19 @@
 import { seededRandom } from '../../maths/random.ts';
 import type { Problem } from '../../survey/message.ts';
 import { joinSurvey } from '../../survey/survey-in-hand.ts';
-import type { Protocol, Species, Station, Stratum, Survey, Tally, Transect } from '../../survey/words.ts';
+import type {
+  MapAreaRecord,
+  Plan,
+  Protocol,
+  Species,
+  Station,
+  Stratum,
+  Survey,
+  Tally,
+  Transect,
+} from '../../survey/words.ts';
 import type { Check, CheckContext } from './check.ts';
+import { type HandPicked, withPlannedPositions } from './ground.ts';
 
 type Loose<Record> = { -readonly [Field in keyof Record]: Record[Field] };
 
@@ -17,6 +28,9 @@ export interface SurveySketch {
   readonly transects: Loose<Transect>[];
   readonly tallies: Loose<Tally>[];
   today: string | null;
+  readonly maps: MapAreaRecord[];
+  readonly plans: Plan[];
+  readonly handPicked: HandPicked[];
 }
 
 const idOf = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
@@ -59,6 +73,9 @@ export function cleanSketch(): SurveySketch {
     transects,
     tallies: transects.map((transect, i) => tallyOf(transect, i)),
     today: '2026-10-01',
+    maps: [],
+    plans: [],
+    handPicked: [],
   };
 }
 
@@ -156,9 +173,11 @@ export function foundBy(check: Check, spoil: (sketch: SurveySketch) => void = ()
 
 export function contextOf(sketch: SurveySketch): CheckContext {
   const { survey, protocol, strata, species, stations, transects, tallies } = sketch;
-  const inHand = joinSurvey({ survey, protocol, strata, targets: species }, { stations, transects, tallies });
+  const joined = joinSurvey({ survey, protocol, strata, targets: species }, { stations, transects, tallies });
+  const ground = { maps: sketch.maps, plans: sketch.plans, handPicked: sketch.handPicked };
   return {
-    inHand,
+    ground,
+    inHand: withPlannedPositions(joined, ground),
     targetList: { species, madeFrom: 'declared', undeclared: [] },
     species: new Map(species.map((one) => [one.id, one])),
     today: sketch.today,

@@ -19,6 +19,8 @@ export class BookInHand {
   readonly weights = new Map<string, RecordOf<'weight'>>();
   readonly targets = new Map<string, RecordOf<'target'>>();
   readonly limits = new Map<string, RecordOf<'sizeLimit'>>();
+  /** Names of strata whose hectares come from a map. */
+  readonly mappedStrata = new Set<string>();
   speciesNames = new SpeciesNames([]);
 
   /** Reads the small tables whole, and stations, transects and tallies of the surveys that the rows name. */
@@ -32,6 +34,8 @@ export class BookInHand {
     for (const record of await store.all('weight')) book.weights.set(weightKey(record), record);
     for (const record of await store.all('target')) book.targets.set(targetKey(record), record);
     for (const record of await store.all('sizeLimit')) book.limits.set(record.speciesId, record);
+    for (const { name, role } of await store.all('mapArea'))
+      if (role === 'stratum') book.mappedStrata.add(name);
     for (const name of surveysNamed(rows)) {
       const survey = book.surveys.get(name);
       if (survey !== undefined) await book.#loadSurvey(store, survey.id);

@@ -1,15 +1,17 @@
 /** Strata, protocols, species, surveys and size limits: the words that the other tables refer to. */
 
+import { checkTypedArea } from '../../planning/ground/typed-area.ts';
 import type { Problem } from '../../survey/message.ts';
 import { problemOf } from '../../survey/problem-of.ts';
 import { protocolPresets } from '../../survey/protocol-presets.ts';
-import type { TableRows } from '../../survey/table-rows.ts';
+import type { Placed, StratumRow, TableRows } from '../../survey/table-rows.ts';
 import type { RecordOf, Species } from '../../survey/words.ts';
+import { mapProblems } from '../maps/map-problems.ts';
 import type { BookInHand } from './book-in-hand.ts';
 import type { Changes } from './changes.ts';
 
 export function resolveWords(rows: TableRows, book: BookInHand, changes: Changes, problems: Problem[]): void {
-  for (const { row } of rows.strata) changes.keep('stratum', book.strata, row.name, row);
+  for (const placed of rows.strata) keepStratum(placed, book, changes, problems);
   for (const { row } of rows.protocols) changes.keep('protocol', book.protocols, row.name, row);
   for (const { row } of rows.species) {
     book.speciesNames.add(changes.keep('species', book.species, row.name, row));
@@ -17,6 +19,29 @@ export function resolveWords(rows: TableRows, book: BookInHand, changes: Changes
   resolveSurveys(rows, book, changes, problems);
   makeSpeciesFromCounts(rows, book, changes, problems);
 }
+
+/**
+ * A stratum with a map keeps the hectares of the map: a typed number never takes their place. One that differs by more
+ * than rounding is told, one that differs by more than two maps of one reef is asked about.
+ */
+function keepStratum(
+  { row, place }: Placed<StratumRow>,
+  book: BookInHand,
+  changes: Changes,
+  problems: Problem[],
+): void {
+  const mapHa = book.mappedStrata.has(row.name) ? (book.strata.get(row.name)?.areaHa ?? null) : null;
+  changes.keep('stratum', book.strata, row.name, mapHa === null ? row : { ...row, areaHa: mapHa });
+  const typedHa = row.areaHa;
+  if (mapHa === null || typedHa === null || Math.abs(typedHa / mapHa - 1) <= roundingShare) return;
+  const asked = mapProblems(checkTypedArea({ name: row.name, typedHa, mapHa }), null);
+  if (asked.length > 0) problems.push(...asked.map((problem) => ({ ...problem, place })));
+  else
+    problems.push(problemOf('area-from-map', place, { parameters: { stratum: row.name, typedHa, mapHa } }));
+}
+
+/** Hectares are typed to three figures; our own choice. */
+const roundingShare = 0.005;
 
 function resolveSurveys(rows: TableRows, book: BookInHand, changes: Changes, problems: Problem[]): void {
   for (const { row, place } of rows.surveys) {

@@ -1,0 +1,102 @@
+/**
+ * How long the rooms of the screens take to open on an archive of a million animals, beside the bare reading of the
+ * same tables, and how long a save and a question wait while an import runs: `node bench/open-rooms.ts`.
+ */
+
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { identityMaker } from '../src/cli/identity.ts';
+import { openBook } from '../src/store/book-folder.ts';
+import { sendSheet, servedSheet, startServer, stopServer } from '../test/faults/served-sheets.ts';
+import { fullArchive, writeArchive } from './archive.ts';
+import { timed } from './clock.ts';
+import { bareScan } from './estimate-archive.ts';
+import { importArchive } from './import-archive.ts';
+
+const work = mkdtempSync(join(tmpdir(), 'slateline-rooms-'));
+const book = join(work, 'book');
+const newId = identityMaker(Date.now);
+const size = { belts: 6, lengthsEach: 4 };
+const say = (text: string) => process.stdout.write(`${text}\n`);
+const ms = (value: number) => `${value.toFixed(0)} ms`;
+
+const { animals } = writeArchive(join(work, 'csv'), fullArchive);
+await importArchive(join(work, 'csv'), book);
+const store = await openBook(book);
+const survey = (await store.all('survey')).at(-1)!;
+const [stratum, species] = [(await store.all('stratum'))[0]!, await store.all('species')];
+await store.close();
+const served = await startServer(book);
+// The server works out the latest densities by itself while a person finds the room.
+await sleep(8000);
+say(`${animals} measured animals; ${survey.name}, the last of 20 surveys.`);
+
+const bare = await timed(() => bareScan(join(book, 'book.sqlite'), 'id, transect_id, species_id, count'));
+say(`bare reading of stations, transects and counts of the book: ${ms(bare.ms)}`);
+for (const room of [
+  'stations',
+  'densities?by=survey',
+  'densities?by=stratum',
+  'densities?by=site',
+  'sizes',
+  'problems',
+]) {
+  const path = `${served.url}api/surveys/${survey.id}/${room}`;
+  const first = await timed(async () => (await fetch(path)).text());
+  const second = await timed(async () => (await fetch(path)).text());
+  const ratio = (first.ms / bare.ms).toFixed(2);
+  say(`${room}: ${ms(first.ms)} the first time (ratio ${ratio}), ${ms(second.ms)} again`);
+}
+await afterSave();
+await whileImporting();
+await stopServer(served);
+rmSync(work, { recursive: true, force: true });
+
+/** Tonight's sheet came in: everything is worked out again, but what earlier surveys show. */
+async function afterSave(): Promise<void> {
+  const sheet = servedSheet(-1, { frame: { survey, stratum, species: species.slice(0, 5) }, size, newId });
+  await sendSheet(served.url, { requestId: newId(), base: null, who: 'Recorder A', sheet });
+  const path = `${served.url}api/surveys/${survey.id}/densities?by=survey`;
+  const again = await timed(async () => (await fetch(path)).text());
+  say(
+    `densities?by=survey after a sheet was saved: ${ms(again.ms)} (ratio ${(again.ms / bare.ms).toFixed(2)})`,
+  );
+}
+
+async function whileImporting(): Promise<void> {
+  const rows = Array.from({ length: 150_000 }, (_, i) => `far reef ${i},${i + 1}`).join('\n');
+  const response = await fetch(`${served.url}api/jobs/import?name=strata.csv&who=bench`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/octet-stream' },
+    body: `stratum,area_ha\n${rows}\n`,
+  });
+  const job = (await response.json()) as { readonly id: string };
+  const asked: number[] = [];
+  const saved: number[] = [];
+  const begun = performance.now();
+  for (let n = 0; ; n++) {
+    asked.push((await timed(() => stateOf(job.id))).ms);
+    const sheet = servedSheet(n, { frame: { survey, stratum, species: species.slice(0, 5) }, size, newId });
+    const request = { requestId: newId(), base: null, who: 'Recorder A', sheet };
+    const save = await timed(() => sendSheet(served.url, request));
+    if (save.result !== 200) throw new Error(`a save was answered with ${save.result}`);
+    saved.push(save.ms);
+    const state = await stateOf(job.id);
+    if (state !== 'running') {
+      say(
+        `import of 150 000 rows: ${state} in ${ms(performance.now() - begun)}, ${saved.length} sheets saved meanwhile`,
+      );
+      break;
+    }
+  }
+  say(
+    `a question waited at most ${ms(Math.max(...asked))}, a save at most ${ms(Math.max(...saved))} (one writer at a time)`,
+  );
+}
+
+async function stateOf(jobId: string): Promise<string> {
+  const job = (await (await fetch(`${served.url}api/jobs/${jobId}`)).json()) as { readonly state: string };
+  return job.state;
+}

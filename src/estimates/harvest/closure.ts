@@ -1,0 +1,32 @@
+import type { Closure } from './harvest-answer.ts';
+
+export interface ClosureRule {
+  readonly limitPerHa: number;
+  readonly source: string;
+  /** Greatest chance of being below the limit that the manager will bear. */
+  readonly risk: number;
+}
+
+export interface ChanceBelow {
+  /** Share of the clumped-count belief; null where there is none. */
+  readonly ofBelief: number | null;
+  readonly byDesign: number | null;
+}
+
+/**
+ * The closure rule: closed where the chance that the density lies below the limit is greater than the chosen risk.
+ *
+ * The chance is that of the belief where there is one (the default of the house), else of the design. Null where
+ * neither can be told. Limit and risk are the manager's; there is no default limit. Source: METHODS k.
+ */
+export function closureOf(rule: ClosureRule, chance: ChanceBelow): Closure | null {
+  const probabilityBelow = chance.ofBelief ?? chance.byDesign;
+  if (probabilityBelow === null) return null;
+  return {
+    ...rule,
+    probabilityBelow,
+    probabilityFrom: chance.ofBelief === null ? 'design' : 'clumped-count belief',
+    designProbabilityBelow: chance.byDesign,
+    closed: probabilityBelow > rule.risk,
+  };
+}

@@ -1,0 +1,2 @@
+/** Languages in which the catalogue speaks. */
+export type Language = 'en' | 'fr';

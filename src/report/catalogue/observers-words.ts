@@ -1,0 +1,20 @@
+/** What cannot be said about the divers, and what should be known beside what is. */
+
+import type { ReasonCode } from '../../survey/reason-codes.ts';
+
+export const observersWords = {
+  'observers-too-few-pairs':
+    'Counted by two divers on {pairs} belts where at least one saw some: under 3 there are no limits; have a second diver swim more belts (swim 2)',
+  'observers-neither-saw':
+    'On {belts} belts neither saw any: they agree about nothing and are not in the comparison',
+  'observers-no-person':
+    'A belt does not hold who swam it: swim 1 and swim 2 are compared, whoever swam them, and the two may have changed places from belt to belt',
+  'observers-few-animals':
+    'Under 5 animals on the middle belt: ratios of so small counts jump by themselves, and the half animal added to each draws them to 1',
+  'observers-few-belts': 'Under 10 belts the limits themselves may be off by half their width or more',
+  'observers-one-in-stratum':
+    '{observer} recorded all {stations} stations of {stratum} and no other recorder was there: whether {stratum} differs or {observer} counts differently cannot be told apart',
+  'observers-holes':
+    '{empty} of the {cells} pairs of recorder and stratum are empty: differences between strata are partly differences between people; exchange them from day to day',
+  'observers-unnamed': 'At {stations} stations no recorder is on record',
+} as const satisfies Partial<Record<ReasonCode, string>>;

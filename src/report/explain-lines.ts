@@ -1,0 +1,116 @@
+/** Where a number comes from, line by line: stations, strata, sums, spread, interval, and what was left out. */
+
+import type { ExplainedStation, ExplainedStratum, Explanation } from '../estimates/explain/explanation.ts';
+import type { Species } from '../survey/words.ts';
+import { explainWords } from './catalogue/explain-words.ts';
+import { sentence } from './catalogue/sentence.ts';
+import { exact, explainSteps } from './explain-steps.ts';
+import { leftOutLines } from './left-out-lines.ts';
+import { formatCount, formatShare } from './numbers.ts';
+import { fullName, speciesNames } from './species-names.ts';
+import { type Column, textTable } from './text-table.ts';
+
+export function explainLines(explanation: Explanation, species: readonly Species[]): readonly string[] {
+  const { strata } = explanation;
+  return [
+    headOf(explanation, fullName(speciesNames(species)(explanation.species))),
+    answerLine(explanation),
+    ...strata.flatMap((stratum) => ['', ...stratumLines(stratum, explanation)]),
+    ...(strata.length === 0
+      ? []
+      : ['', 'Worked out', ...explainSteps(explanation).map((line) => `  ${line}`)]),
+    ...leftOutSection(explanation),
+    ...cautionLines(explanation),
+  ];
+}
+
+function headOf({ of, scope, survey }: Explanation, name: string): string {
+  const where = scope.by === 'survey' ? survey : `${survey}, ${scope.by} ${scope.name}`;
+  return `${explainWords.figure[of]} of ${name}, ${where}`;
+}
+
+function answerLine({ value, unit, standardError, interval, confidence, reason }: Explanation): string {
+  if (value === null) return reason === null ? 'No figure.' : `No figure: ${sentence('en', reason)}.`;
+  const spread = standardError === null ? ', no standard error' : `, standard error ${exact(standardError)}`;
+  const between =
+    interval === null
+      ? ''
+      : `; ${formatShare(confidence)} sure between ${exact(interval[0])} and ${exact(interval[1])}`;
+  return `${exact(value)} ${unit}${spread}${between}`;
+}
+
+function stratumLines(stratum: ExplainedStratum, { of, isWhole }: Explanation): readonly string[] {
+  const area = stratum.areaHa === null ? 'area not known' : `${exact(stratum.areaHa)} ha`;
+  const members = isWhole ? '' : `, ${formatCount(stratum.memberCount)} of them inside`;
+  const stations = `${formatCount(stratum.stationCount)} ${stratum.stationCount === 1 ? 'station' : 'stations'}`;
+  return [
+    `${stratum.stratum}: ${area}, ${stations}${members}${of === 'size' ? '' : `, ${estimatorWords[stratum.estimator]}`}`,
+    ...textTable(stationColumns(stratum, of, isWhole), stratum.stations).split('\n'),
+  ];
+}
+
+const estimatorWords = {
+  'station mean': 'each station counts alike',
+  'ratio of sums': 'animals and area added up, because some stations searched much less than planned',
+} as const;
+
+function stationColumns(
+  { estimator }: ExplainedStratum,
+  of: Explanation['of'],
+  isWhole: boolean,
+): readonly Column<ExplainedStation>[] {
+  const number = true;
+  const value = estimator === 'station mean' ? 'per ha' : 'residual variate per ha';
+  return [
+    { head: 'station', cell: ({ station }) => station },
+    { head: 'date', cell: ({ date }) => date },
+    ...(isWhole
+      ? []
+      : [{ head: 'inside', cell: ({ isMember }: ExplainedStation) => (isMember ? 'yes' : 'no') }]),
+    { head: 'belts', cell: beltsInWords },
+    { head: 'm²', cell: ({ searchedAreaM2 }) => exact(searchedAreaM2), number },
+    { head: 'animals', cell: ({ animals }) => formatCount(animals), number },
+    ...(of === 'biomass'
+      ? [{ head: 'grams', cell: ({ amount }: ExplainedStation) => exact(amount), number }]
+      : []),
+    ...(of === 'size'
+      ? [
+          { head: 'measured', cell: measuredOf, number },
+          {
+            head: 'animals stood for',
+            cell: ({ weightedAnimals }: ExplainedStation) => exact(weightedAnimals ?? 0),
+            number,
+          },
+          { head: 'their mean mm', cell: meanLength, number },
+        ]
+      : [{ head: value, cell: ({ valuePerHa }: ExplainedStation) => exact(valuePerHa ?? 0), number }]),
+  ];
+}
+
+/** "1: 3, 2: 0, 3: lost": the count of each belt, or why it has none. */
+function beltsInWords({ belts }: ExplainedStation): string {
+  return belts
+    .map(
+      ({ transect, state, animals }) =>
+        `${transect}: ${state === 'counted' || state === 'zero' ? formatCount(animals) : state}`,
+    )
+    .join(', ');
+}
+
+function measuredOf({ belts }: ExplainedStation): string {
+  return formatCount(belts.reduce((total, belt) => total + belt.measured, 0));
+}
+
+function meanLength({ amount, weightedAnimals }: ExplainedStation): string {
+  return weightedAnimals === null || weightedAnimals === 0 ? '–' : exact(amount / weightedAnimals);
+}
+
+function leftOutSection({ leftOut }: Explanation): readonly string[] {
+  if (leftOut.length === 0) return ['', explainWords.nothingLeftOut];
+  return leftOutLines([{ leftOut }]);
+}
+
+function cautionLines({ cautions }: Explanation): readonly string[] {
+  const lines = [...new Set(cautions.map((caution) => sentence('en', caution)))];
+  return lines.length === 0 ? [] : ['', 'To be read with it', ...lines.map((line) => `  ${line}`)];
+}

@@ -1,0 +1,117 @@
+/** Harvest options for the command line: the answer, every step with its numbers, and the table of other choices. */
+
+import type { Catch, Closure, HarvestAnswer, LegalShare } from '../estimates/harvest/harvest-answer.ts';
+import type { Species } from '../survey/words.ts';
+import { harvestWords } from './catalogue/harvest-words.ts';
+import { sentence } from './catalogue/sentence.ts';
+import { formatTonnes, optionTable, percent } from './harvest-option-lines.ts';
+import { closureStep, harvestSteps } from './harvest-steps.ts';
+import { formatCount, formatShort } from './numbers.ts';
+import { fullName, speciesNames } from './species-names.ts';
+import { formatChance } from './status-words.ts';
+import { type Column, textTable } from './text-table.ts';
+
+export interface HarvestWords {
+  readonly species: readonly Species[];
+  /** How many were given: fewer than three are refused with a sentence. */
+  readonly rates: number;
+}
+
+export function harvestLines(answer: HarvestAnswer, words: HarvestWords): readonly string[] {
+  const name =
+    answer.species === null ? 'typed numbers' : fullName(speciesNames(words.species)(answer.species));
+  const head = answer.survey === null ? `${name}: typed, no survey` : `${name}, ${answer.survey}`;
+  return [
+    head,
+    '',
+    ...headline(answer, words),
+    harvestWords.decision,
+    ...section('Step by step', harvestSteps(answer)),
+    ...closureSection(answer.closure),
+    ...catchTable(answer),
+    ...optionTable(answer),
+    ...notes(answer),
+  ];
+}
+
+/** What the numbers come to, in one or two sentences. */
+function headline(answer: HarvestAnswer, { rates }: HarvestWords): readonly string[] {
+  const closure = answer.closure === null ? [] : [closureSentence(answer.closure)];
+  if (answer.reason !== null)
+    return [...closure, `No catch can be worked out: ${sentence('en', answer.reason)}.`];
+  if (rates === 0) return [...closure, harvestWords.noRate];
+  if (answer.catches.length === 0) return [...closure, harvestWords.fewRates];
+  const first = answer.catches[0]!;
+  const last = answer.catches.at(-1)!;
+  const range = `${catchInWords(first)} at ${percent(first.rate)}, ${catchInWords(last)} at ${percent(last.rate)} a year`;
+  return [
+    ...closure,
+    answer.closure?.closed
+      ? `Were it open, the arithmetic would give ${range}.`
+      : `The arithmetic gives ${range}.`,
+  ];
+}
+
+/** "closed: the chance of being below 50 per ha is 0.63, more than the chosen risk of 0.10". */
+export function closureSentence(closure: Closure): string {
+  const chance = formatChance(closure.probabilityBelow);
+  const limit = `${formatShort(closure.limitPerHa)} per ha`;
+  const risk = closure.risk.toFixed(2);
+  return closure.closed
+    ? `By the rule that was chosen: closed. The chance that the density is below the limit of ${limit} is ${chance}, more than the chosen risk of ${risk}.`
+    : `By the rule that was chosen: open. The chance that the density is below the limit of ${limit} is ${chance}, not more than the chosen risk of ${risk}.`;
+}
+
+function catchInWords({ animals, tonnes }: Catch): string {
+  const weight = tonnes === null ? '' : ` (${formatTonnes(tonnes)} t)`;
+  return `${formatCount(animals)} animals${weight}`;
+}
+
+function closureSection(closure: Closure | null): readonly string[] {
+  return closure === null
+    ? ['', harvestWords.noLimitReference]
+    : section('Closure rule', closureStep(closure));
+}
+
+function section(head: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ['', head, ...lines.map((line) => `  ${line}`)];
+}
+
+function catchTable({ catches, closure }: HarvestAnswer): readonly string[] {
+  if (catches.length === 0) return [];
+  const columns: readonly Column<Catch>[] = [
+    { head: 'rate a year', cell: ({ rate }) => percent(rate), number: true },
+    { head: 'animals', cell: ({ animals }) => formatCount(animals), number: true },
+    { head: 'tonnes', cell: ({ tonnes }) => (tonnes === null ? '–' : formatTonnes(tonnes)), number: true },
+    { head: 'of the whole stock', cell: ({ shareOfStock }) => percent(shareOfStock), number: true },
+    { head: 'from the estimate itself', cell: ({ pointAnimals }) => formatCount(pointAnimals), number: true },
+    { head: 'source of the rate', cell: ({ source }) => source },
+  ];
+  const head = closure?.closed ? harvestWords.closedTable : 'Catch a year, from the lower limit';
+  return ['', head, '', textTable(columns, catches)];
+}
+
+function notes({ zones, options, weightReason, cautions, legal, stock }: HarvestAnswer): readonly string[] {
+  const closedNamed = options.some(({ kind }) => kind === 'closed-zone');
+  const lines = [
+    ...(zones.length > 0 && !closedNamed && stock !== null
+      ? [
+          `The stock is that of all zones (${zones.join(', ')}), closed ones included; leave one out with --closed-zone NAME.`,
+        ]
+      : []),
+    ...(weightReason === null ? [] : [`${sentence('en', weightReason)}.`]),
+    ...shareNote(legal),
+    ...cautions.map((caution) => ended(sentence('en', caution))),
+    ...(stock === null ? [] : [harvestWords.sampledOnly]),
+  ];
+  return lines.length === 0 ? [] : ['', ...new Set(lines)].map((line) => (line === '' ? '' : `  ${line}`));
+}
+
+function ended(text: string): string {
+  return /[.?]$/.test(text) ? text : `${text}.`;
+}
+
+function shareNote(legal: LegalShare | null): readonly string[] {
+  if (legal === null || legal.measured === null || legal.cv !== null) return [];
+  return [harvestWords.shareWithoutSpread];
+}

@@ -1,0 +1,13 @@
+import { formatCount } from './numbers.ts';
+import type { SizeSettings } from './plan-size-shapes.ts';
+
+/** "38 stations, 10 boat days, cost 12 000". */
+export function effortInWords(stations: number, { stationsPerDay, dayCost }: SizeSettings): string {
+  const words = [`${formatCount(stations)} stations`];
+  if (stationsPerDay !== null) {
+    const days = Math.ceil(stations / stationsPerDay);
+    words.push(`${formatCount(days)} boat ${days === 1 ? 'day' : 'days'}`);
+    if (dayCost !== null) words.push(`cost ${formatCount(days * dayCost)}`);
+  }
+  return words.join(', ');
+}

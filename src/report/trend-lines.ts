@@ -1,0 +1,103 @@
+/** Percent per year as text: the answer, the surveys behind it, and what is not on the line. */
+
+import type { ComparedAspect } from '../estimates/change/comparability.ts';
+import type { Trend } from '../estimates/change/trend.ts';
+import type { Reason } from '../survey/message.ts';
+import type { Species } from '../survey/words.ts';
+import { sentence } from './catalogue/sentence.ts';
+import { formatShare, formatSignificant } from './numbers.ts';
+import { inPeoplesWords, speciesNames } from './species-names.ts';
+import { textTable } from './text-table.ts';
+
+export interface TrendToSay {
+  readonly species: string;
+  readonly strata: readonly string[];
+  readonly surveys: readonly {
+    readonly survey: string;
+    readonly year: number;
+    readonly stations: number;
+    readonly animals: number;
+    readonly densityPerHa: number | null;
+    readonly standardErrorPerHa: number | null;
+    readonly onTheLine: boolean;
+  }[];
+  readonly trend: Trend | null;
+  readonly told: 'falling' | 'rising' | 'cannot tell' | null;
+  readonly reason: Reason | null;
+  readonly cautions: readonly Reason[];
+}
+
+interface Comparison {
+  readonly from: string;
+  readonly to: string;
+  readonly aspects: readonly ComparedAspect[];
+}
+
+export function trendLines(
+  answers: readonly TrendToSay[],
+  comparability: readonly Comparison[],
+  words: { readonly confidence: number; readonly species: readonly Species[] },
+): readonly string[] {
+  const nameOf = speciesNames(words.species);
+  const limits = comparability.flatMap(({ from, to, aspects }) =>
+    aspects.flatMap(({ verdict, reason }) =>
+      reason === null || verdict === 'not known' ? [] : [`  ${from} to ${to}: ${sentence('en', reason)}`],
+    ),
+  );
+  return [
+    ...(limits.length === 0 ? [] : ['The surveys are compared with limits', ...limits, '']),
+    ...answers.flatMap((answer, i) => [
+      ...(i > 0 ? [''] : []),
+      ...trendOfSpecies(
+        {
+          ...answer,
+          species: nameOf(answer.species).label,
+          reason: answer.reason === null ? null : inPeoplesWords(answer.reason, nameOf),
+        },
+        words.confidence,
+      ),
+    ]),
+  ];
+}
+
+function trendOfSpecies(answer: TrendToSay, confidence: number): readonly string[] {
+  const notes = [answer.reason, ...answer.cautions].filter((one) => one !== null);
+  const said = notes.map((reason) => `  ${sentence('en', reason)}`);
+  const table =
+    answer.surveys.length === 0
+      ? []
+      : textTable(
+          [
+            { head: '  survey', cell: (one) => `  ${one.survey}` },
+            { head: 'middle', cell: (one) => one.year.toFixed(1), number: true },
+            { head: 'stations', cell: (one) => `${one.stations}`, number: true },
+            { head: 'animals', cell: (one) => `${one.animals}`, number: true },
+            { head: 'per ha', cell: (one) => orDash(one.densityPerHa), number: true },
+            { head: 'SE', cell: (one) => orDash(one.standardErrorPerHa), number: true },
+            { head: 'on the line', cell: (one) => (one.onTheLine ? 'yes' : 'no') },
+          ],
+          answer.surveys,
+        ).split('\n');
+  return [trendSentence(answer, confidence), ...said, ...table];
+}
+
+/** "Sandfish: falling: −20 % a year (…), over 3 surveys of …". */
+export function trendSentence(
+  { species, trend, told, strata, surveys }: TrendToSay,
+  confidence: number,
+): string {
+  if (trend === null || told === null) return `${species}: no trend can be given`;
+  const [low, high] = trend.intervalPercent;
+  const words = told === 'cannot tell' ? 'cannot tell whether it falls or rises' : told;
+  const on = surveys.filter((one) => one.onTheLine).length;
+  return `${species}: ${words}: ${signed(trend.percentPerYear)} a year (${formatShare(confidence)} interval ${signed(low)} to ${signed(high)}), over ${on} surveys of ${strata.join(', ')}`;
+}
+
+function signed(percent: number): string {
+  if (percent > 1000) return 'more than +1\u202f000\u00a0%';
+  return `${percent < 0 ? '−' : '+'}${formatSignificant(Math.abs(percent), 2)}\u00a0%`;
+}
+
+function orDash(value: number | null): string {
+  return value === null ? '–' : formatSignificant(value);
+}

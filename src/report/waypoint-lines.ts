@@ -1,0 +1,77 @@
+/** Waypoints for the command line: what went out, and what came back beside the plan. */
+
+import type { Position } from '../survey/map-area.ts';
+import { writePosition } from '../survey/position-notation.ts';
+import { formatCount, formatShort } from './numbers.ts';
+import { textTable } from './text-table.ts';
+
+interface OutRow {
+  readonly name: string;
+  readonly station: string;
+  readonly stratum: string;
+  readonly role: 'planned' | 'spare' | 'dropped';
+  readonly position: Position;
+}
+
+export function waypointsOutLines(rows: readonly OutRow[]): readonly string[] {
+  return [
+    textTable<OutRow>(
+      [
+        { head: 'waypoint', cell: ({ name }) => name },
+        { head: 'station', cell: ({ station }) => station },
+        { head: 'stratum', cell: ({ stratum }) => stratum },
+        { head: 'is', cell: ({ role }) => (role === 'planned' ? '' : role) },
+        { head: 'position (WGS84)', cell: ({ position }) => writePosition(position) },
+      ],
+      rows,
+    ),
+  ];
+}
+
+interface InRow {
+  readonly station: string;
+  readonly waypoint: string | null;
+  readonly by: 'name' | 'nearness' | null;
+  readonly position: Position | null;
+  readonly distanceM: number | null;
+  readonly time: string | null;
+  readonly trackDistanceM: number | null;
+  readonly trackTime: string | null;
+  readonly written: boolean;
+}
+
+export function waypointsInLines(
+  rows: readonly InRow[],
+  read: { readonly waypoints: number; readonly trackPoints: number },
+): readonly string[] {
+  const hasTrack = read.trackPoints > 0;
+  const met = rows.filter(({ waypoint }) => waypoint !== null);
+  const metres = (value: number | null) => (value === null ? '' : formatShort(Math.round(value)));
+  return [
+    `${formatCount(read.waypoints)} waypoints and ${formatCount(read.trackPoints)} track points; ${formatCount(met.length)} of ${formatCount(rows.length)} stations have a waypoint.`,
+    '',
+    textTable<InRow>(
+      [
+        { head: 'station', cell: ({ station }) => station },
+        { head: 'waypoint', cell: ({ waypoint }) => waypoint ?? '' },
+        { head: 'met by', cell: ({ by }) => by ?? 'none' },
+        {
+          head: 'position (WGS84)',
+          cell: ({ position }) => (position === null ? '' : writePosition(position)),
+        },
+        { head: 'm from plan', cell: ({ distanceM }) => metres(distanceM), number: true },
+        { head: 'time (UTC)', cell: ({ time }) => time ?? '' },
+        ...(hasTrack
+          ? [
+              { head: 'track, m', cell: ({ trackDistanceM }: InRow) => metres(trackDistanceM), number: true },
+              { head: 'track time (UTC)', cell: ({ trackTime }: InRow) => trackTime ?? '' },
+            ]
+          : []),
+        ...(rows.some(({ written }) => written)
+          ? [{ head: 'written', cell: ({ written }: InRow) => (written ? 'yes' : '') }]
+          : []),
+      ],
+      rows,
+    ),
+  ];
+}

@@ -1,0 +1,57 @@
+/** Sheets: one read, one saved. */
+
+import * as z from 'zod';
+import { compareSheets } from '../../tasks/sheets/compare-sheets.ts';
+import { readSheet } from '../../tasks/sheets/read-sheet.ts';
+import { readySheet } from '../../tasks/sheets/save-sheet.ts';
+import { savedSchema, saveSheetSchema, sheetInBookSchema } from '../../tasks/sheets/sheet-schemas.ts';
+import { surveyOf, toolsNow } from '../common-schemas.ts';
+import { invalidRequest } from '../mount.ts';
+import { Refusal } from '../refusal.ts';
+import { route } from '../route.ts';
+import { written } from '../written.ts';
+
+const params = z.object({ surveyId: z.uuid(), stationId: z.uuid() });
+const path = '/api/surveys/{surveyId}/sheets/{stationId}';
+
+export const sheetRoutes = [
+  route({
+    method: 'get',
+    path,
+    summary: 'one sheet with its revision',
+    params,
+    answer: sheetInBookSchema,
+    handle: async ({ params: place }, house) => {
+      const sheet = await readSheet(place, toolsNow(house));
+      if (sheet !== null) return sheet;
+      await surveyOf(house, place.surveyId);
+      throw new Refusal('no-such-station');
+    },
+  }),
+  route({
+    method: 'put',
+    path,
+    summary: 'saves a sheet; answered when it is on disk',
+    params,
+    body: saveSheetSchema,
+    answer: savedSchema,
+    handle: async ({ params: place, body }, house) => {
+      const { station } = body.sheet;
+      if (station.id !== place.stationId || station.surveyId !== place.surveyId) {
+        const message = 'must be the station and the survey of the address';
+        throw invalidRequest([{ path: ['sheet', 'station'], message }]);
+      }
+      return house.queue.save({
+        thing: place.stationId,
+        ready: async () => {
+          const ready = await readySheet(place, body, toolsNow(house));
+          if (ready.state !== 'stale') return written(ready, house);
+          const { theirs, base } = ready;
+          const yours = body.sheet;
+          const differences = theirs === null ? [] : compareSheets(theirs.sheet, yours);
+          throw new Refusal('sheet-changed', {}, { theirs, yours, base, differences });
+        },
+      });
+    },
+  }),
+];

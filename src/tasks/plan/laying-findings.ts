@@ -1,0 +1,44 @@
+import type { LaidStation } from '../../planning/ground/lay-stations.ts';
+import { type PlanProblem, planProblem } from '../../planning/size/plan-problem.ts';
+import type { PlanContent } from '../../survey/plan-words.ts';
+
+/** What the officer must hear before the boat leaves; spares only where they do not fit. */
+export function layingFindings(
+  content: PlanContent,
+  laid: ReadonlyMap<string, LaidStation>,
+  date: string,
+): readonly PlanProblem[] {
+  const problems: PlanProblem[] = [];
+  for (const { code, stratum, role, belts } of content.stations) {
+    const search = laid.get(code)?.search;
+    if (search === undefined) continue;
+    if (!search.startsInside) problems.push(planProblem('plan-start-off-ground', { code, stratum }));
+    if (!search.fits) {
+      const { insideM, inside } = search.best;
+      const bearingDeg = Math.round(belts[0]!.trueBearingDeg) % 360;
+      const numbers = { insideM: Math.round(insideM), laidM: inside.laidM, bearingDeg };
+      problems.push(planProblem('plan-belts-do-not-fit', { code, stratum, ...numbers }));
+    } else if (search.slackDeg < narrowDeg && role === 'planned') {
+      problems.push(planProblem('plan-belts-narrow-way', { code, slackDeg: search.slackDeg }));
+    }
+    if (laid.get(code)!.declination.cautions.includes('weak-horizontal-field'))
+      problems.push(planProblem('plan-weak-field', { code }));
+  }
+  const outdated = [...laid.values()].find(({ declination }) =>
+    declination.cautions.includes('outside-model-validity'),
+  )?.declination;
+  if (outdated === undefined) return problems;
+  const { model, validFromYear, validToYear } = outdated;
+  return [
+    ...problems,
+    planProblem('plan-model-outdated', {
+      model,
+      validFromYear: String(validFromYear),
+      validToYear: String(validToYear),
+      date,
+    }),
+  ];
+}
+
+/** Divers hold a compass course to about this (our own choice). */
+const narrowDeg = 5;

@@ -1,0 +1,50 @@
+/**
+ * What this browser keeps: the book as last seen, drafts, and sheets that wait for the book.
+ * Writes are acknowledged only when they are on the disk (durability "strict"): a laptop whose battery dies keeps them.
+ */
+
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Draft } from './drafts.ts';
+import type { WaitingSheet } from './queue.ts';
+
+export interface Kept extends DBSchema {
+  /** Answers of the server by their address. */
+  seen: { key: string; value: unknown };
+  /** By what is typed. */
+  drafts: { key: string; value: Draft };
+  /** In the order of typing. */
+  queue: { key: string; value: WaitingSheet };
+}
+
+let opened: Promise<IDBPDatabase<Kept>> | null = null;
+
+export function database(): Promise<IDBPDatabase<Kept>> {
+  opened ??= openDB<Kept>('slateline', 1, {
+    upgrade(made) {
+      made.createObjectStore('seen');
+      made.createObjectStore('drafts', { keyPath: 'key' });
+      made.createObjectStore('queue', { keyPath: 'requestId' });
+    },
+    // Another tab of a newer program wants to change the stores: this one lets go.
+    blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
+    terminated: () => {
+      opened = null;
+    },
+  });
+  return opened;
+}
+
+/** Resolves only when the change is on disk. */
+export async function writeTo<Name extends 'seen' | 'drafts' | 'queue'>(
+  name: Name,
+  change: (store: {
+    put(value: Kept[Name]['value'], key?: string): Promise<unknown>;
+    delete(key: string): Promise<void>;
+    get(key: string): Promise<Kept[Name]['value'] | undefined>;
+  }) => Promise<unknown>,
+): Promise<void> {
+  const book = await database();
+  const transaction = book.transaction(name, 'readwrite', { durability: 'strict' });
+  // biome-ignore lint/suspicious/noExplicitAny: one name at a time is beyond what the types of the library can follow
+  await Promise.all([change(transaction.store as any), transaction.done]);
+}

@@ -1,0 +1,130 @@
+/** A server on a demo book of its own, and a real Chromium that looks at it. */
+
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
+
+const root = resolve(import.meta.dirname, '../..');
+export const shots = join(import.meta.dirname, 'shots');
+const executablePath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
+export const hasBrowser = existsSync(executablePath);
+if (!hasBrowser) {
+  // biome-ignore lint/suspicious/noConsole: a test that did not run says so loudly
+  console.warn(
+    `The screens were NOT tested: there is no browser at ${executablePath}. On Debian: apt-get install chromium; elsewhere name one in SLATELINE_CHROMIUM.`,
+  );
+}
+
+export interface Served {
+  readonly url: string;
+  readonly book: string;
+  /** As a power cut would: nothing is finished. */
+  kill(): Promise<void>;
+  /** At the same port as before. */
+  start(): Promise<void>;
+  remove(): Promise<void>;
+}
+
+/** Builds the screens when they are older than their sources. */
+export async function serveDemo(): Promise<Served> {
+  execFileSync(process.execPath, ['scripts/build-web.ts', '--if-needed'], { cwd: root, stdio: 'ignore' });
+  const folder = mkdtempSync(join(tmpdir(), 'slateline-screens-'));
+  const book = join(folder, 'book');
+  let { child, port } = await startServer(book, 0);
+  return {
+    get url() {
+      return `http://127.0.0.1:${port}/`;
+    },
+    book,
+    kill: () => ended(child, 'SIGKILL'),
+    start: async () => {
+      ({ child, port } = await startServer(book, port));
+    },
+    remove: async () => {
+      await ended(child, 'SIGTERM');
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function startServer(book: string, port: number): Promise<{ child: ChildProcess; port: number }> {
+  const verb = ['bin/slateline.js', 'serve', '--book', book, '--demo', '--port', String(port)];
+  const child = spawn(process.execPath, verb, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
+  const url = await new Promise<string>((found, failed) => {
+    let said = '';
+    child.stdout!.on('data', (part: Buffer) => {
+      said += part.toString();
+      const match = /http:\/\/[^/]+:(\d+)\//.exec(said);
+      if (match !== null) found(match[1]!);
+    });
+    child.once('exit', () => failed(new Error(`the server ended: ${said}`)));
+  });
+  return { child, port: Number(url) };
+}
+
+async function ended(child: ChildProcess, signal: 'SIGKILL' | 'SIGTERM'): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  const exit = new Promise((done) => child.once('exit', done));
+  child.kill(signal);
+  await exit;
+}
+
+export async function openBrowser(): Promise<Browser> {
+  mkdirSync(shots, { recursive: true });
+  return chromium.launch({
+    executablePath,
+    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+  });
+}
+
+export interface Settings {
+  readonly theme?: 'paper' | 'night' | 'sun';
+  readonly language?: 'en' | 'fr';
+}
+
+export async function personAt(
+  browser: Browser,
+  size: { readonly width: number; readonly height: number },
+  { theme = 'paper', language = 'en' }: Settings = {},
+): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: size });
+  const settings = JSON.stringify({ theme, language, who: 'Recorder A' });
+  await context.addInitScript((text) => {
+    if (localStorage.getItem('slateline-settings') === null) localStorage.setItem('slateline-settings', text);
+  }, settings);
+  return context;
+}
+
+/** Everything the browser complained about, except that a server is not there when it is not. */
+export function complaintsOf(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    const isGone =
+      /ERR_CONNECTION_REFUSED|ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|ERR_SOCKET_NOT_CONNECTED/;
+    // A conflict is an answer; the browser writes every 409 to its console.
+    const isAnswer = /status of 40[49]/;
+    if (message.type() !== 'error' && message.type() !== 'warning') return;
+    if (!isGone.test(message.text()) && !isAnswer.test(message.text())) complaints.push(message.text());
+  });
+  return complaints;
+}
+
+export async function lastSurvey(url: string): Promise<string> {
+  const answer = (await (await fetch(`${url}api/surveys`)).json()) as {
+    surveys: { survey: { id: string } }[];
+  };
+  return answer.surveys.at(-1)!.survey.id;
+}
+
+export async function stationsOf(
+  url: string,
+  surveyId: string,
+): Promise<{ id: string; code: string; animals: number; measured: number }[]> {
+  const answer = await fetch(`${url}api/surveys/${surveyId}/stations`);
+  return (
+    (await answer.json()) as { stations: { id: string; code: string; animals: number; measured: number }[] }
+  ).stations;
+}

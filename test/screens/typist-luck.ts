@@ -1,0 +1,8 @@
+/** The same invented slates every time (a linear congruential generator; constants of Numerical Recipes, from memory). */
+export function generatorFrom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+}

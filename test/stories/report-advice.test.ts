@@ -1,0 +1,76 @@
+/** The demo's report answers the four questions people ask, in words that the counts allow. */
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { slateline, temporaryFolder } from './cli-helper.ts';
+
+let page = '';
+let demo = '';
+
+beforeAll(async () => {
+  demo = join(temporaryFolder(), 'demo');
+  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  page = await reportOf();
+}, 60_000);
+
+async function reportOf(...more: readonly string[]): Promise<string> {
+  const to = join(temporaryFolder(), 'report.html');
+  expect((await slateline('report', '--book', demo, '--to', to, ...more)).exitCode).toBe(0);
+  return readFileSync(to, 'utf8');
+}
+
+/** The words of one section, without its markup. */
+function wordsOf(html: string, section: string): string {
+  const [found] = new RegExp(`<section id="${section}".*?</section>`, 's').exec(html) ?? [''];
+  return found
+    .replaceAll(/<svg.*?<\/svg>/gs, '')
+    .replaceAll(/<[^>]+>/g, ' ')
+    .replaceAll(/\s+/g, ' ');
+}
+
+function answersFor(species: string): string {
+  const [, rest = ''] = wordsOf(page, 'four-questions').split(species);
+  return rest.slice(0, 2000);
+}
+
+// Authority: the demo's story (docs/handbook/demo.md): sandfish falls, black teatfish recovers where it is closed.
+describe('the first page of the demo report', () => {
+  it('answers all four questions for the falling sandfish, and does not call the fall proven', () => {
+    const told = answersFor('Holothuria scabra');
+    expect(told).toMatch(/How much is there\? [\d.]+ per ha \(95 % sure between/);
+    expect(told).toMatch(
+      /Is it going up or down\? From Lorrin 2024 to Lorrin 2026: cannot tell: 0\.\d+ times/,
+    );
+    expect(told).toMatch(/Over all surveys: cannot tell whether it falls or rises: −\d+ % a year/);
+    expect(told).toMatch(/Is that healthy\? Below the published density/);
+    expect(told).toContain('What may be taken? No rate was given, and none is assumed');
+  });
+  it('shows the rise of black teatfish in the closed zone with its animals and stations', () => {
+    const told = answersFor('Holothuria whitmaei');
+    expect(told).toMatch(/zone closed: 16\.1 to 46\.2 per ha \(9 animals at 12 stations, then 10 at 6\)/);
+    expect(told).toMatch(/Is that healthy\? Likely below the published density 50 per ha/);
+  });
+});
+
+describe('the sections of advice', () => {
+  it('assume no rate, and say how to give one', () => {
+    expect(wordsOf(page, 'taken')).toContain('No rate is assumed');
+    expect(wordsOf(page, 'taken')).toContain('is the manager’s decision');
+  });
+  it('work out options where three rates were chosen, each with its source', async () => {
+    const rates = ['0.05', '0.1', '0.2'].flatMap((rate) => ['--rate', `${rate}: plan 2026`]);
+    const told = wordsOf(await reportOf(...rates, '--limit-reference', '50 per ha: plan 2026'), 'taken');
+    expect(told).toMatch(/a catch can be worked out for \d+ of \d+ species/);
+    expect(told).toContain('plan 2026');
+    expect(told).toContain('By the rule that was chosen: closed.');
+  });
+  it('need no script and no network, and stay under 2 MB', () => {
+    expect(page).not.toMatch(/<script|src="http|href="http/);
+    expect(page.length).toBeLessThan(2_000_000);
+  });
+  it('say in one sentence what is missing where there is one survey only', async () => {
+    const told = await reportOf('--survey', 'Lorrin 2022');
+    expect(wordsOf(told, 'change')).toContain('This book has one survey, so no change can be told');
+  });
+});
