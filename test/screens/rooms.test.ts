@@ -87,6 +87,29 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     await page.getByRole('heading', { name: /answers are held/ }).waitFor();
     await page.screenshot({ path: join(shots, 'answers-held.png'), fullPage: true });
 
+    // Let through by name: who and why stand above the numbers and with each of them.
+    await page.getByText('Go ahead in spite of it').click();
+    await page.getByRole('button', { name: 'Give the numbers' }).click();
+    await page.getByText('Both are printed with the result').waitFor();
+    await page.getByRole('textbox', { name: 'Why' }).fill('the minister asks tonight');
+    await page.getByRole('button', { name: 'Give the numbers' }).click();
+    await page
+      .getByText('let through by Recorder A, who gave as reason: the minister asks tonight')
+      .first()
+      .waitFor();
+    await page.getByRole('heading', { name: 'Animals per hectare' }).waitFor();
+    await expect.poll(() => page.getByRole('heading', { name: /held/ }).count()).toBe(0);
+    await page
+      .getByText(/^\d+ remarks?$/)
+      .first()
+      .click();
+    await page
+      .getByText(/^Let through by Recorder A/)
+      .first()
+      .waitFor();
+    await page.screenshot({ path: join(shots, 'answers-in-spite.png'), fullPage: true });
+    await page.getByRole('button', { name: 'Hold them again' }).click();
+
     await page.getByRole('link', { name: 'To the questions' }).click();
     await page.getByRole('heading', { name: `Station ${code}` }).waitFor();
     // The record is one key away, from the keyboard alone.

@@ -38,14 +38,15 @@ export function densityTable(rows: readonly DensityRow[]): string[][] {
     ...['survey', 'species', 'by', 'place', 'stations', 'stations_with_species', 'animals'],
     ...['searched_area_m2', 'density_per_ha', 'standard_error_per_ha', 'cv_percent', 'interval_low_per_ha'],
     ...['interval_high_per_ha', 'interval_method', 'bound_if_scattered_per_ha', 'area_ha', 'stock_animals'],
-    ...['stock_low', 'stock_high', 'reason'],
+    ...['stock_low', 'stock_high', 'reason', 'remarks'],
   ];
   const body = rows.map((row) => [
     ...[row.survey, row.species, row.scope.by, row.scope.name, row.stations, row.stationsWithSpecies],
     ...[row.animals, row.searchedAreaM2, row.densityPerHa, row.standardErrorPerHa],
     ...[row.coefficientOfVariationPercent, row.intervalPerHa?.[0], row.intervalPerHa?.[1]],
     ...[row.intervalMethod, row.scatteredBoundPerHa, row.areaHa, row.totalAnimals],
-    ...[row.totalInterval?.[0], row.totalInterval?.[1], row.reason],
+    // Who let a held answer through stands there, and goes along with the copy.
+    ...[row.totalInterval?.[0], row.totalInterval?.[1], row.reason, row.cautions.join(' ')],
   ]);
   return [header, ...body.map((cells) => cells.map(cell))];
 }

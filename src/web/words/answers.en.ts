@@ -29,6 +29,16 @@ export const answersEn = {
   noneChosen: 'Nothing fits this choice. Choose all species and all places to see every answer.',
   held: (n: number) => (n === 1 ? '1 answer is held' : `${n} answers are held`),
   heldText: 'No number is given before its reason is cleared up.',
+  accept: {
+    open: 'Go ahead in spite of it',
+    text: 'The numbers are then given with your name and reason beside them. This holds on this screen until you leave it; the report and the questions stay as they are.',
+    who: 'Who stands for it',
+    why: 'Why',
+    give: 'Give the numbers',
+    needed: 'Who stands for it, and why? Both are printed with the result.',
+    given: (who: string, why: string) => `Held answers are let through by ${who}, who gave as reason: ${why}`,
+    back: 'Hold them again',
+  },
   toQuestions: 'To the questions',
   bandsTitle: 'Animals per hectare',
   bandsText:

@@ -31,6 +31,16 @@ export const answersFr: typeof answersEn = {
   noneChosen: 'Rien ne correspond à ce choix. Prenez toutes les espèces et tous les lieux pour tout voir.',
   held: (n) => (n === 1 ? '1 réponse est retenue' : `${n} réponses sont retenues`),
   heldText: 'Aucun nombre n’est donné avant que sa raison soit éclaircie.',
+  accept: {
+    open: 'Continuer malgré cela',
+    text: 'Les nombres sont alors donnés avec votre nom et votre raison à côté. Cela vaut sur cet écran jusqu’à ce que vous le quittiez ; le rapport et les questions restent comme ils sont.',
+    who: 'Qui en répond',
+    why: 'Pourquoi',
+    give: 'Donner les nombres',
+    needed: 'Qui en répond, et pourquoi ? Les deux sont imprimés avec le résultat.',
+    given: (who, why) => `Réponses retenues, laissées passer par ${who}, qui a donné pour raison : ${why}`,
+    back: 'Les retenir de nouveau',
+  },
   toQuestions: 'Aux questions',
   bandsTitle: 'Animaux par hectare',
   bandsText:
