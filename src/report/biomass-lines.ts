@@ -6,11 +6,12 @@ import type { Interval } from '../estimates/shapes.ts';
 import type { Reason } from '../survey/message.ts';
 import type { MeanWeight } from '../survey/value-words.ts';
 import type { Species } from '../survey/words.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
+import { weightPhrases } from './catalogue/weight-phrases.ts';
 import { formatCount, formatInterval, formatShare, formatShort, formatSignificant } from './numbers.ts';
 import { speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
-import { pairInWords, valueInWords } from './value-words.ts';
+import { meanWeightInWords, pairInWords } from './value-words.ts';
 
 interface BiomassWords {
   readonly confidence: number;
@@ -79,51 +80,65 @@ function tonnesInterval(interval: Interval | null): string {
 export function basisLines(
   answers: readonly BiomassAnswer[],
   fits: readonly { readonly species: string; readonly fit: FittedPair }[],
+  language: Language = 'en',
 ): readonly string[] {
+  const words = weightPhrases(language);
   const lines = new Set<string>();
   for (const { species, basis } of answers) {
     if (basis === null) continue;
-    const from =
-      basis.origin.status === 'memory'
-        ? `from memory, not checked: ${basis.origin.source}`
-        : basis.origin.source;
-    const told = basis.by === 'pair' ? pairInWords(basis.pair) : basis.means.map(meanInWords).join(', or ');
-    lines.add(`  ${species}: ${told} (${from})`);
+    const { status, source } = basis.origin;
+    const from = status === 'memory' ? words.memory(source) : words.source(source);
+    const told =
+      basis.by === 'pair'
+        ? pairInWords(basis.pair, language)
+        : basis.means.map((mean) => meanInWords(mean, language)).join(words.or);
+    lines.add(`  ${words.basis(species, told, from)}`);
     const fit = fits.find((one) => one.species === species)?.fit;
-    if (fit !== undefined && basis.origin.status === 'fit')
-      lines.add(`      ${fitInWords(fit, basis.by === 'pair' ? basis.correction : 1)}`);
+    if (fit !== undefined && status === 'fit')
+      lines.add(`      ${fitInWords(fit, basis.by === 'pair' ? basis.correction : 1, language)}`);
   }
   return lines.size === 0 ? [] : ['', 'Weights', ...lines];
 }
 
-function meanInWords(mean: MeanWeight): string {
-  return mean.place === null ? valueInWords(mean) : `${mean.place} ${valueInWords(mean)}`;
+function meanInWords(mean: MeanWeight, language: Language): string {
+  const told = meanWeightInWords(mean, language);
+  return mean.place === null ? told : `${mean.place} ${told}`;
 }
 
-function fitInWords(fit: FittedPair, correction: number): string {
-  const shares = `the line explains ${formatShare(fit.rSquared)} of the spread of ln W`;
-  const factor = `mean weights are ${formatShort(correction)} times the curve`;
-  return `${shares}; ${factor}; slope of the geometric mean line ${formatShort(fit.geometricMeanSlope)}`;
+function fitInWords(fit: FittedPair, correction: number, language: Language): string {
+  const factor = formatShort(correction, language);
+  const slope = formatShort(fit.geometricMeanSlope, language);
+  return weightPhrases(language).fit(formatShare(fit.rSquared), factor, slope);
 }
 
 /** Reasons and cautions: each sentence once, with the rows it belongs to. */
-export function biomassNotes(answers: readonly BiomassAnswer[]): readonly string[] {
+export function biomassNotes(
+  answers: readonly BiomassAnswer[],
+  language: Language = 'en',
+): readonly string[] {
   const rowsOf = new Map<string, string[]>();
   for (const answer of answers) {
     const said = [answer.reason, ...answer.cautions].filter((reason): reason is Reason => reason !== null);
-    for (const text of new Set(said.map((reason) => sentence('en', reason)))) {
+    for (const text of new Set(said.map((reason) => sentence(language, reason)))) {
       rowsOf.set(text, [...(rowsOf.get(text) ?? []), rowName(answer)]);
     }
   }
   if (rowsOf.size === 0) return [];
-  return ['', ...[...rowsOf].map(([text, rows]) => `  ${rowsInWords(rows, answers.length)}: ${text}`)];
+  const { noteOf } = weightPhrases(language);
+  return [
+    '',
+    ...[...rowsOf].map(([text, rows]) => `  ${noteOf(rowsInWords(rows, answers.length, language), text)}`),
+  ];
 }
 
 function rowName(answer: BiomassAnswer): string {
   return answer.scope.by === 'survey' ? answer.species : `${answer.species}, ${answer.scope.name}`;
 }
 
-function rowsInWords(rows: readonly string[], all: number): string {
-  if (rows.length === all && all > 1) return 'All rows';
-  return rows.length <= 4 ? rows.join('; ') : `${rows.slice(0, 3).join('; ')} and ${rows.length - 3} more`;
+function rowsInWords(rows: readonly string[], all: number, language: Language): string {
+  const words = weightPhrases(language);
+  if (rows.length === all && all > 1) return words.allRows;
+  return rows.length <= 4
+    ? rows.join(words.between)
+    : words.andMore(rows.slice(0, 3).join(words.between), rows.length - 3);
 }

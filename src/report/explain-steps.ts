@@ -2,84 +2,82 @@
 
 import type { ClumpedPriors } from '../estimates/clumped/clumped-priors.ts';
 import type { ExplainedStratum, Explanation } from '../estimates/explain/explanation.ts';
-import { explainWords } from './catalogue/explain-words.ts';
-import { formatCount, formatShort } from './numbers.ts';
+import { explainPhrases } from './catalogue/explain-phrases.ts';
+import type { Language } from './catalogue/language.ts';
+import { formatCount, formatShort, withDecimalMark } from './numbers.ts';
 import { pairInWords, valueInWords } from './value-words.ts';
 
-export function explainSteps(explanation: Explanation): readonly string[] {
+export function explainSteps(explanation: Explanation, language: Language = 'en'): readonly string[] {
   if (explanation.value === null) return [];
   const own =
     explanation.of === 'size'
       ? sizeSteps(explanation)
       : explanation.isWhole
-        ? wholeSteps(explanation)
+        ? wholeSteps(explanation, language)
         : partSteps(explanation);
-  return [...weightSteps(explanation), ...own, ...intervalSteps(explanation)];
+  return [...weightSteps(explanation), ...own, ...intervalSteps(explanation, language)];
 }
 
 /** Six digits without an exponent: what is printed here can be added up again. */
-export function exact(value: number): string {
+export function exact(value: number, language: Language = 'en'): string {
   if (value === 0) return '0';
   const size = Math.floor(Math.log10(Math.abs(value)));
   const rounded = Number(value.toPrecision(6));
   const text = rounded.toFixed(Math.min(20, Math.max(0, 5 - size)));
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return withDecimalMark(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
 }
 
-function wholeSteps(explanation: Explanation): readonly string[] {
+function wholeSteps(explanation: Explanation, language: Language): readonly string[] {
   const { strata, of, areaHa } = explanation;
-  const several = strata.length > 1;
-  const means = strata.map(
-    (one) =>
-      `mean of ${one.stratum} = ${meanInWords(one)} = ${exact(one.meanPerHa ?? 0)} per ha${spreadInWords(one)}`,
+  const words = explainPhrases(language);
+  const said = (value: number) => exact(value, language);
+  const means = strata.map((one) =>
+    words.mean(
+      one.stratum,
+      meanInWords(one, language),
+      said(one.meanPerHa ?? 0),
+      spreadInWords(one, language),
+    ),
   );
   const perHa = strata.reduce((total, one) => total + one.weight * (one.meanPerHa ?? 0), 0);
-  const sum = several
-    ? [
-        `by area: ${strata.map((one) => `${exact(one.weight)} × ${exact(one.meanPerHa ?? 0)}`).join(' + ')} = ${exact(perHa)} per ha (weights are areas over ${areaInWords(areaHa)})`,
-      ]
-    : [];
+  const terms = strata.map((one) => `${said(one.weight)} × ${said(one.meanPerHa ?? 0)}`).join(' + ');
+  const area = areaHa === null ? words.allStrata : `${said(areaHa)} ha`;
+  const sum = strata.length > 1 ? [words.byArea(terms, said(perHa), area)] : [];
   const stock =
-    of === 'stock' && areaHa !== null
-      ? [`stock = ${exact(perHa)} per ha × ${exact(areaHa)} ha = ${exact(perHa * areaHa)} animals`]
-      : [];
-  return [...means, ...sum, ...stock, ...errorSteps(explanation)];
+    of === 'stock' && areaHa !== null ? [words.stock(said(perHa), said(areaHa), said(perHa * areaHa))] : [];
+  return [...means, ...sum, ...stock, errorStep(explanation, language)];
 }
 
-function areaInWords(areaHa: number | null): string {
-  return areaHa === null ? 'all strata' : `${exact(areaHa)} ha`;
-}
-
-function meanInWords({ estimator, stations, stationCount }: ExplainedStratum): string {
+function meanInWords({ estimator, stations, stationCount }: ExplainedStratum, language: Language): string {
+  const said = (value: number) => exact(value, language);
   const amount = stations.reduce((total, one) => total + one.amount, 0);
   const areaM2 = stations.reduce((total, one) => total + one.searchedAreaM2, 0);
-  if (estimator === 'ratio of sums') return `${exact(amount)} / ${exact(areaM2)} m² × 10000`;
+  if (estimator === 'ratio of sums') return `${said(amount)} / ${said(areaM2)} m² × 10000`;
   const values = stations.reduce((total, one) => total + (one.valuePerHa ?? 0), 0);
-  return `${exact(values)} / ${formatCount(stationCount)} stations`;
+  return explainPhrases(language).overStations(said(values), formatCount(stationCount));
 }
 
-function spreadInWords({ standardDeviationPerHa }: ExplainedStratum): string {
+function spreadInWords({ standardDeviationPerHa }: ExplainedStratum, language: Language): string {
+  const words = explainPhrases(language);
   return standardDeviationPerHa === null
-    ? '; one station, no standard deviation'
-    : `; standard deviation between stations ${exact(standardDeviationPerHa)}`;
+    ? words.oneStation
+    : words.deviation(exact(standardDeviationPerHa, language));
 }
 
-function errorSteps({ strata, standardError, degreesOfFreedom, of, areaHa }: Explanation): readonly string[] {
-  if (standardError === null) return ['no standard error'];
+function errorStep(explanation: Explanation, language: Language): string {
+  const { strata, standardError, degreesOfFreedom, of, areaHa } = explanation;
+  const words = explainPhrases(language);
+  if (standardError === null) return words.noError;
+  const said = (value: number) => exact(value, language);
   const terms = strata.map(
     (one) =>
-      `${exact(one.weight)}² × ${exact(one.standardDeviationPerHa ?? 0)}² / ${formatCount(one.stationCount)}`,
+      `${said(one.weight)}² × ${said(one.standardDeviationPerHa ?? 0)}² / ${formatCount(one.stationCount)}`,
   );
   const root = Math.sqrt(strata.reduce((total, one) => total + (one.variance ?? 0), 0));
-  const stock =
-    of === 'stock' && areaHa !== null ? `; × ${exact(areaHa)} ha = ${exact(standardError)} animals` : '';
-  return [
-    `standard error = √(${terms.join(' + ')}) = ${exact(root)} per ha${stock}${freedom(degreesOfFreedom)}`,
-  ];
-}
-
-function freedom(degreesOfFreedom: number | null): string {
-  return degreesOfFreedom === null ? '' : `; degrees of freedom (Satterthwaite) ${exact(degreesOfFreedom)}`;
+  const error = words.error(terms.join(' + '), said(root));
+  const told =
+    of === 'stock' && areaHa !== null ? words.errorOfStock(error, said(areaHa), said(standardError)) : error;
+  return degreesOfFreedom === null ? told : words.freedom(told, said(degreesOfFreedom));
 }
 
 /** A site or zone: its stations by what they stand for, over all that stand for it. */
@@ -141,27 +139,32 @@ function weightSteps({ weights, of }: Explanation): readonly string[] {
       ];
 }
 
-function intervalSteps({ interval, intervalMethod, priors, of, strata }: Explanation): readonly string[] {
+function intervalSteps(
+  { interval, intervalMethod, priors, of, strata }: Explanation,
+  language: Language,
+): readonly string[] {
   if (interval === null) return [];
+  const words = explainPhrases(language);
   const animals = strata.reduce(
     (total, one) =>
       total + one.stations.reduce((sum, { animals: n, isMember }) => sum + (isMember ? n : 0), 0),
     0,
   );
-  if (animals === 0) return [explainWords.zero];
-  const widened =
-    of === 'biomass'
-      ? ['widened by what is not known of the weight of one animal (docs/methods/biomass.md)']
-      : [];
-  if (intervalMethod === 'lognormal') return [explainWords.lognormal, ...widened];
-  if (intervalMethod !== 'clumped') return [`interval: ${intervalMethod ?? 'none'}`];
-  return [explainWords.clumped, ...(priors === null ? [] : [priorInWords(priors)]), ...widened];
+  if (animals === 0) return [words.zero];
+  const widened = of === 'biomass' ? [words.widened] : [];
+  if (intervalMethod === 'lognormal') return [words.lognormal, ...widened];
+  if (intervalMethod !== 'clumped') return [words.otherInterval(intervalMethod ?? words.none)];
+  return [words.clumped, ...(priors === null ? [] : [priorInWords(priors, language)]), ...widened];
 }
 
-function priorInWords({ source, earlierSurveys, negativeBinomialK, logRateSd }: ClumpedPriors): string {
-  const from =
-    source === 'archive'
-      ? `from ${formatCount(earlierSurveys)} earlier strata of this species and protocol`
-      : 'the prior of the house';
-  return `believed of clumping before the counts: k about ${formatShort(negativeBinomialK.median)}, spread of the log rate about ${formatShort(logRateSd.median)} (${from})`;
+function priorInWords(
+  { source, earlierSurveys, negativeBinomialK, logRateSd }: ClumpedPriors,
+  language: Language,
+): string {
+  const words = explainPhrases(language);
+  return words.prior(
+    formatShort(negativeBinomialK.median, language),
+    formatShort(logRateSd.median, language),
+    source === 'archive' ? words.fromArchive(formatCount(earlierSurveys)) : words.fromHouse,
+  );
 }

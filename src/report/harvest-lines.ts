@@ -2,11 +2,12 @@
 
 import type { Catch, Closure, HarvestAnswer, LegalShare } from '../estimates/harvest/harvest-answer.ts';
 import type { Species } from '../survey/words.ts';
+import { harvestPhrases } from './catalogue/harvest-phrases.ts';
 import { harvestWords } from './catalogue/harvest-words.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatTonnes, optionTable, percent } from './harvest-option-lines.ts';
 import { closureStep, harvestSteps } from './harvest-steps.ts';
-import { formatCount, formatShort } from './numbers.ts';
+import { formatCount, formatShort, withDecimalMark } from './numbers.ts';
 import { fullName, speciesNames } from './species-names.ts';
 import { formatChance } from './status-words.ts';
 import { type Column, textTable } from './text-table.ts';
@@ -53,13 +54,11 @@ function headline(answer: HarvestAnswer, { rates }: HarvestWords): readonly stri
 }
 
 /** "closed: the chance of being below 50 per ha is 0.63, more than the chosen risk of 0.10". */
-export function closureSentence(closure: Closure): string {
-  const chance = formatChance(closure.probabilityBelow);
-  const limit = `${formatShort(closure.limitPerHa)} per ha`;
-  const risk = closure.risk.toFixed(2);
-  return closure.closed
-    ? `By the rule that was chosen: closed. The chance that the density is below the limit of ${limit} is ${chance}, more than the chosen risk of ${risk}.`
-    : `By the rule that was chosen: open. The chance that the density is below the limit of ${limit} is ${chance}, not more than the chosen risk of ${risk}.`;
+export function closureSentence(closure: Closure, language: Language = 'en'): string {
+  const chance = formatChance(closure.probabilityBelow, () => null, language);
+  const limit = formatShort(closure.limitPerHa, language);
+  const risk = withDecimalMark(closure.risk.toFixed(2), language);
+  return harvestPhrases(language).rule(closure.closed, limit, chance, risk);
 }
 
 function catchInWords({ animals, tonnes }: Catch): string {

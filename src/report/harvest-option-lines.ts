@@ -1,8 +1,8 @@
 /** What other choices would mean: a table in animals, tonnes and share of the stock. */
 
 import type { Catch, HarvestAnswer, HarvestOption } from '../estimates/harvest/harvest-answer.ts';
-import { sentence } from './catalogue/sentence.ts';
-import { formatCount, formatShort, formatSignificant } from './numbers.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
+import { formatCount, formatShort, formatSignificant, withDecimalMark } from './numbers.ts';
 import { type Column, textTable } from './text-table.ts';
 
 /** The table of other choices, with a line for the quota and the reasons where something cannot be told. */
@@ -88,10 +88,11 @@ function reasonLine(option: HarvestOption, said: HarvestAnswer['weightReason']):
 }
 
 /** Two decimals from a tenth of a tonne on: a catch is weighed in tens of kilograms. */
-export function formatTonnes(tonnes: number): string {
-  return tonnes >= 0.1 && tonnes < 100 ? tonnes.toFixed(2) : formatSignificant(tonnes, 2);
+export function formatTonnes(tonnes: number, language: Language = 'en'): string {
+  if (tonnes < 0.1 || tonnes >= 100) return formatSignificant(tonnes, 2, language);
+  return withDecimalMark(tonnes.toFixed(2), language);
 }
 
-export function percent(share: number): string {
-  return `${formatShort(Number((100 * share).toPrecision(share < 0.001 ? 1 : 2)))}\u00a0%`;
+export function percent(share: number, language: Language = 'en'): string {
+  return `${formatShort(Number((100 * share).toPrecision(share < 0.001 ? 1 : 2)), language)}\u00a0%`;
 }

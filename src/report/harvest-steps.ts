@@ -8,97 +8,161 @@ import type {
   LowerLimit,
 } from '../estimates/harvest/harvest-answer.ts';
 import { normalQuantile, tQuantile } from '../maths/distributions.ts';
-import { standingNote } from './catalogue/harvest-words.ts';
-import { formatCount, formatInterval, formatShare, formatShort, formatSignificant } from './numbers.ts';
+import { harvestPhrases, standingNote } from './catalogue/harvest-phrases.ts';
+import type { Language } from './catalogue/language.ts';
+import { weightPhrases } from './catalogue/weight-phrases.ts';
+import {
+  formatCount,
+  formatInterval,
+  formatShare,
+  formatShort,
+  formatSignificant,
+  withDecimalMark,
+} from './numbers.ts';
 import { formatChance } from './status-words.ts';
 
-export function harvestSteps(answer: HarvestAnswer): readonly string[] {
+export function harvestSteps(answer: HarvestAnswer, language: Language = 'en'): readonly string[] {
   const { stock, legal, legalStock, weight, catches } = answer;
   if (stock === null || legal === null || legalStock === null) return [];
+  const words = harvestPhrases(language);
+  const said = numbersIn(language);
   const lines = [
-    `stock = density × area = ${formatSignificant(stock.densityPerHa)} per ha × ${formatShort(stock.areaHa)} ha = ${formatCount(stock.animals)} animals (${stockOrigin(stock)})`,
-    lowerStep(stock.lower, answer.confidence, stock),
-    ...(stock.otherLower === null
-      ? []
-      : [
-          `    beside it, ${limitWords(stock.otherLower, stock, answer.confidence)}: ${formatCount(stock.otherLower.animals)} animals (${otherNote(stock)})`,
-        ]),
-    `legal animals = lower limit × share of legal size = ${formatCount(stock.lower.animals)} × ${shareWords(legal)} = ${formatCount(legalStock.lowerAnimals)} animals`,
-    ...(legalStock.jointCv === null || legalStock.jointLowerAnimals === null
-      ? []
-      : [
-          `    beside it, with the uncertainty of the share as well (joint CV √((1 + ${cv(stock.cv)}²)(1 + ${cv(legal.cv!)}²) − 1) = ${cv(legalStock.jointCv)}; log-normal): ${formatCount(legalStock.jointLowerAnimals)} animals`,
-        ]),
+    words.stock(
+      said.about(stock.densityPerHa),
+      said.short(stock.areaHa),
+      formatCount(stock.animals),
+      stockOrigin(stock, language),
+    ),
+    lowerStep(stock.lower, answer.confidence, stock, language),
+    ...otherStep(stock, answer.confidence, language),
+    words.legal(
+      formatCount(stock.lower.animals),
+      shareWords(legal, language),
+      formatCount(legalStock.lowerAnimals),
+    ),
+    ...jointStep(answer, language),
     ...(weight === null
       ? []
       : [
-          `mean weight of a legal animal: ${formatSignificant(weight.grams / 1000)} kg ${weight.state} (${weight.typed ? standingNote(weight.source) : weight.source})`,
+          words.meanWeight(
+            said.about(weight.grams / 1000),
+            words.states[weight.state],
+            weight.typed
+              ? standingNote(weight.source, language)
+              : weightPhrases(language).source(weight.source),
+          ),
         ]),
-    ...catches.map(
-      (one) =>
-        `catch at ${percentOf(one.rate)} = ${formatShort(one.rate)} × ${formatCount(legalStock.lowerAnimals)} = ${formatCount(one.animals)} animals` +
-        (weight === null
-          ? ''
-          : `; × ${formatSignificant(weight.grams / 1000)} kg = ${formatKilograms(one.tonnes! * 1000)} kg`),
-    ),
+    ...catches.map((one) => {
+      const product = `${said.short(one.rate)} × ${formatCount(legalStock.lowerAnimals)}`;
+      const animals = words.catch(percentOf(one.rate, language), product, formatCount(one.animals));
+      return weight === null
+        ? animals
+        : words.catchWeight(
+            animals,
+            said.about(weight.grams / 1000),
+            formatKilograms(one.tonnes! * 1000, language),
+          );
+    }),
   ];
   let step = 0;
   return lines.map((line) => (line.startsWith(' ') ? line : `${++step}. ${line}`));
 }
 
+function numbersIn(language: Language) {
+  return {
+    about: (value: number) => formatSignificant(value, 3, language),
+    short: (value: number) => formatShort(value, language),
+  };
+}
+
 /** Whole kilograms from ten on; a dried catch may be less. */
-function formatKilograms(kg: number): string {
-  return kg < 10 ? formatSignificant(kg, 2) : formatCount(kg);
+function formatKilograms(kg: number, language: Language): string {
+  return kg < 10 ? formatSignificant(kg, 2, language) : formatCount(kg);
 }
 
-function stockOrigin({ typed, counted }: HarvestStock): string {
-  if (typed || counted === null) return 'typed';
-  return `${formatCount(counted.animals)} animals at ${formatCount(counted.stationsWithSpecies)} of ${formatCount(counted.stations)} stations`;
+function stockOrigin({ typed, counted }: HarvestStock, language: Language): string {
+  const words = harvestPhrases(language);
+  if (typed || counted === null) return words.typed;
+  const { animals, stationsWithSpecies, stations } = counted;
+  return words.countedAt(formatCount(animals), formatCount(stationsWithSpecies), formatCount(stations));
 }
 
-function lowerStep(limit: LowerLimit, confidence: number, stock: HarvestStock): string {
-  return `lower limit of the stock, one-sided ${formatShare(confidence)}, ${limitWords(limit, stock, confidence)}: ${formatSignificant(limit.perHa)} per ha, in all ${formatCount(limit.animals)} animals`;
+function lowerStep(limit: LowerLimit, confidence: number, stock: HarvestStock, language: Language): string {
+  return harvestPhrases(language).lower(
+    formatShare(confidence),
+    limitWords(limit, { stock, confidence, language }),
+    numbersIn(language).about(limit.perHa),
+    formatCount(limit.animals),
+  );
+}
+
+function otherStep(stock: HarvestStock, confidence: number, language: Language): readonly string[] {
+  const { lower, otherLower } = stock;
+  if (otherLower === null) return [];
+  const words = harvestPhrases(language);
+  const how = limitWords(otherLower, { stock, confidence, language });
+  const why = lower.animals <= otherLower.animals ? words.smallerUsed : words.notUsed;
+  return [`    ${words.otherLower(how, formatCount(otherLower.animals), why)}`];
+}
+
+interface LimitContext {
+  readonly stock: HarvestStock;
+  readonly confidence: number;
+  readonly language: Language;
 }
 
 /** "log-normal 46.2 / exp(1.282 × √ln(1 + 0.24²))", with the quantile put in. */
-function limitWords({ method }: LowerLimit, stock: HarvestStock, confidence: number): string {
-  if (method === 'clumped') return 'clumped counts';
+function limitWords({ method }: LowerLimit, { stock, confidence, language }: LimitContext): string {
+  const words = harvestPhrases(language);
+  if (method === 'clumped') return words.clumped;
+  const { about, short } = numbersIn(language);
   const { degreesOfFreedom } = stock;
   const q = degreesOfFreedom === null ? normalQuantile(confidence) : tQuantile(confidence, degreesOfFreedom);
-  const of =
-    degreesOfFreedom === null ? 'normal' : `t with ${formatShort(degreesOfFreedom)} degrees of freedom`;
-  return `log-normal ${formatSignificant(stock.densityPerHa)} / exp(${q.toFixed(3)} × √ln(1 + ${cv(stock.cv)}²)), ${q.toFixed(3)} from ${of}`;
+  const quantile = withDecimalMark(q.toFixed(3), language);
+  const formula = `${about(stock.densityPerHa)} / exp(${quantile} × √ln(1 + ${about(stock.cv)}²))`;
+  const of = degreesOfFreedom === null ? words.normal : words.tWith(short(degreesOfFreedom));
+  return words.lognormal(formula, quantile, of);
 }
 
-function otherNote({ lower, otherLower }: HarvestStock): string {
-  const why =
-    otherLower !== null && lower.animals <= otherLower.animals
-      ? 'the smaller one is used'
-      : 'not used, as asked';
-  return `${why}; --lower chooses`;
+function jointStep({ stock, legal, legalStock }: HarvestAnswer, language: Language): readonly string[] {
+  if (legalStock?.jointCv == null || legalStock.jointLowerAnimals === null) return [];
+  const { about } = numbersIn(language);
+  const formula = `√((1 + ${about(stock!.cv)}²)(1 + ${about(legal!.cv!)}²) − 1) = ${about(legalStock.jointCv)}`;
+  return [`    ${harvestPhrases(language).joint(formula, formatCount(legalStock.jointLowerAnimals))}`];
 }
 
-function shareWords({ share, typed, interval, limitMm, measured, source }: LegalShare): string {
-  if (typed) return `${formatShort(share)} (${standingNote(source)})`;
-  const between = interval === null ? '' : `, ${formatInterval([100 * interval[0], 100 * interval[1]])} %`;
-  return `${formatShort(share)} (at or above ${formatShort(limitMm!)} mm, ${source}; ${formatCount(measured ?? 0)} measured${between})`;
+function shareWords(
+  { share, typed, interval, limitMm, measured, source }: LegalShare,
+  language: Language,
+): string {
+  const words = harvestPhrases(language);
+  const { short } = numbersIn(language);
+  if (typed) return `${short(share)} (${standingNote(source, language)})`;
+  const n = formatCount(measured ?? 0);
+  const told =
+    interval === null
+      ? words.measured(n)
+      : words.measuredBetween(n, formatInterval([100 * interval[0], 100 * interval[1]], 2, language));
+  return words.share(short(share), short(limitMm!), source, told);
 }
 
-export function closureStep(closure: Closure): readonly string[] {
-  const beside =
+export function closureStep(closure: Closure, language: Language = 'en'): readonly string[] {
+  const words = harvestPhrases(language);
+  const { short } = numbersIn(language);
+  const chance = (value: number) => formatChance(value, () => null, language);
+  const from = closure.probabilityFrom === 'design' ? words.fromDesign : words.fromClumped;
+  const told =
     closure.designProbabilityBelow === null || closure.probabilityFrom === 'design'
-      ? ''
-      : `, by the design alone ${formatChance(closure.designProbabilityBelow)}`;
+      ? from
+      : words.besideDesign(from, chance(closure.designProbabilityBelow));
+  const below = chance(closure.probabilityBelow);
+  const risk = withDecimalMark(closure.risk.toFixed(2), language);
   return [
-    `limit reference ${formatShort(closure.limitPerHa)} per ha (${closure.source}); chance of being below it ${formatChance(closure.probabilityBelow)} (${closure.probabilityFrom === 'design' ? 'log-normal, by the design' : 'clumped counts'}${beside})`,
-    `closed where that chance is greater than the chosen risk: ${formatChance(closure.probabilityBelow)} ${closure.closed ? '>' : '≤'} ${closure.risk.toFixed(2)}, so ${closure.closed ? 'closed' : 'open'}`,
+    words.limitReference(short(closure.limitPerHa), closure.source, below, told),
+    words.closedWhere(`${below} ${closure.closed ? '>' : '≤'} ${risk}`, closure.closed),
   ];
 }
 
-function cv(value: number): string {
-  return formatSignificant(value);
-}
-
-function percentOf(rate: number): string {
-  return `${formatShort(Number((100 * rate).toPrecision(3)))}\u00a0%`;
+function percentOf(rate: number, language: Language): string {
+  return `${formatShort(Number((100 * rate).toPrecision(3)), language)}\u00a0%`;
 }

@@ -22,18 +22,19 @@ export function formatSignificant(value: number, digits: 2 | 3 = 3, language: La
   if (!Number.isFinite(value)) throw new Error('formatSignificant requires a finite number');
   if (value === 0) return '0';
   const size = Math.abs(value);
-  if (size < smallestShown) return `${value < 0 ? '> −' : '< '}${pointed(`${smallestShown}`, language)}`;
+  if (size < smallestShown)
+    return `${value < 0 ? '> −' : '< '}${withDecimalMark(`${smallestShown}`, language)}`;
   const rounded = Number(size.toPrecision(digits));
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(rounded)));
   const text = rounded >= 1e21 ? BigInt(rounded).toString() : rounded.toFixed(decimals);
-  return (value < 0 ? '−' : '') + pointed(groupThousands(text), language);
+  return (value < 0 ? '−' : '') + withDecimalMark(groupThousands(text), language);
 }
 
 /** A number as short as it can be said: whole numbers in full, others to three digits without idle zeros. */
 export function formatShort(value: number, language: Language = 'en'): string {
   if (Number.isInteger(value)) return formatCount(value);
   const text = formatSignificant(value, 3);
-  return pointed(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
+  return withDecimalMark(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
 }
 
 /** A count in full: every animal and station is written out. */
@@ -75,8 +76,8 @@ export function formatStockInWords(animals: number, language: Language = 'en'): 
   return `${figure}\u00a0${stem}${Number(formatSignificant(animals / unit, 2)) >= 2 ? 's' : ''}`;
 }
 
-/** The decimal mark of the language; thousands are parted alike in both. */
-function pointed(text: string, language: Language): string {
+/** A number that is written already, with the decimal mark of the language; thousands are parted alike in both. */
+export function withDecimalMark(text: string, language: Language): string {
   return language === 'fr' ? text.replace('.', ',') : text;
 }
 

@@ -2,7 +2,7 @@
 
 import type { ChangeAnswer } from '../estimates/change/change-answer.ts';
 import { colours } from './colours.ts';
-import { drawing, element, line, write } from './svg.ts';
+import { drawing, element, line, textWidth, wrapWords, write } from './svg.ts';
 
 export interface RatioRow {
   readonly label: string;
@@ -35,11 +35,15 @@ export function ratioBands(
   const drawn = rows.flatMap((row, i) =>
     bandOf(row, { y: i * rowHeight + 4, at, id: `${frame.name}-${i}`, left, right }),
   );
-  const label = write((left + right) / 2, bottom + 33, frame.axis, {
-    'font-size': 12,
-    'text-anchor': 'middle',
-  });
-  return drawing({ width: frame.width, height: bottom + 40 }, frame.inWords, [...grid, ...drawn, label]);
+  // On a phone the label is wider than its axis: it takes the whole width, and a second line where it needs one.
+  const isNarrow = textWidth(frame.axis, 12) > right - left;
+  const lines = isNarrow ? wrapWords(frame.axis, Math.floor(frame.width / 6.5)) : [frame.axis];
+  const middle = isNarrow ? frame.width / 2 : (left + right) / 2;
+  const label = lines.map((text, i) =>
+    write(middle, bottom + 33 + 15 * i, text, { 'font-size': 12, 'text-anchor': 'middle' }),
+  );
+  const height = bottom + 25 + 15 * lines.length;
+  return drawing({ width: frame.width, height }, frame.inWords, [...grid, ...drawn, ...label]);
 }
 
 function tickWords(ratio: number): string {

@@ -7,7 +7,8 @@ import type {
 } from '../estimates/sensitivity/sensitivity-answer.ts';
 import type { Interval } from '../estimates/shapes.ts';
 import type { Species } from '../survey/words.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { sensitivityPhrases } from './catalogue/sensitivity-phrases.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
 import { fullName, speciesNames } from './species-names.ts';
 import { formatChance, referenceInWords } from './status-words.ts';
@@ -42,34 +43,52 @@ export function sensitivityLines(
 
 /** What a reader needs first: whether it stands, on what it rests, how far it moves, and whether the statement turns. */
 export function sensitivitySentences(answer: SensitivityAnswer): readonly string[] {
-  const { reason, stations, lowest, highest, density } = answer;
-  if (reason !== null) return [`${sentence('en', reason)}: there is nothing to try otherwise.`];
-  const [most] = stations;
-  if (most === undefined || lowest === null || highest === null) {
-    return ['Each stratum has one station: none can be left out.'];
-  }
-  const range = `One station left out at a time, ${formatSignificant(density.densityPerHa!)} per ha becomes ${withoutWords(lowest)} at least and ${withoutWords(highest)} at most.`;
-  return [headline(answer, most), range, ...referenceSentences(answer)];
+  if (answer.reason !== null || answer.lowest === null) return [standingSentence(answer, 'en')];
+  return [standingSentence(answer, 'en'), rangeSentence(answer), ...referenceSentences(answer)];
 }
 
-function headline({ verdict, density }: SensitivityAnswer, most: StationInfluence): string {
-  const holds = `${most.station} (${most.stratum}) holds ${formatShare(most.shareOfAnimals)} of the animals (${formatCount(most.animals)} of ${formatCount(density.animals)})`;
+/** The first of them. */
+export function standingSentence(answer: SensitivityAnswer, language: Language): string {
+  const { reason, stations, lowest, highest } = answer;
+  const words = sensitivityPhrases(language);
+  if (reason !== null) return words.nothingToTry(sentence(language, reason));
+  const [most] = stations;
+  if (most === undefined || lowest === null || highest === null) return words.oneEach;
+  return headline(answer, most, language);
+}
+
+function rangeSentence({ density, lowest, highest }: SensitivityAnswer): string {
+  const { range, without } = sensitivityPhrases('en');
+  const made = (one: StationInfluence) => without(formatSignificant(one.densityPerHa), one.station);
+  return range(formatSignificant(density.densityPerHa!), made(lowest!), made(highest!));
+}
+
+function headline(
+  { verdict, density }: SensitivityAnswer,
+  most: StationInfluence,
+  language: Language,
+): string {
+  const words = sensitivityPhrases(language);
+  const holds = words.holds(
+    most,
+    formatShare(most.shareOfAnimals),
+    formatCount(most.animals),
+    formatCount(density.animals),
+  );
   const moves =
     most.densityPerHa === 0
-      ? 'without it none was recorded'
-      : `without it the density is ${formatSignificant(most.densityPerHa)} per ha, ${changeInWords(most.change)}`;
-  if (verdict === 'rests') return `The answer rests on one station: ${holds}; ${moves}.`;
-  if (verdict === 'leans') return `The answer leans on one station: ${holds}; ${moves}.`;
-  return `The answer stands: no station moves it by more than a fifth. The most does ${most.station}: ${moves}.`;
+      ? words.noneWithout
+      : words.moves(formatSignificant(most.densityPerHa, 3, language), changeInWords(most.change, language));
+  if (verdict === 'rests') return words.rests(holds, moves);
+  if (verdict === 'leans') return words.leans(holds, moves);
+  return words.stands(most.station, moves);
 }
 
-function withoutWords(one: StationInfluence): string {
-  return `${formatSignificant(one.densityPerHa)} (without ${one.station})`;
-}
-
-function changeInWords(change: number): string {
-  if (Math.abs(change) < 0.005) return 'no different';
-  return `${formatShare(Math.abs(change))} ${change < 0 ? 'less' : 'more'}`;
+function changeInWords(change: number, language: Language = 'en'): string {
+  const words = sensitivityPhrases(language);
+  if (Math.abs(change) < 0.005) return words.noDifferent;
+  const share = formatShare(Math.abs(change));
+  return change < 0 ? words.less(share) : words.more(share);
 }
 
 function referenceSentences({

@@ -4,7 +4,8 @@ import type { ComparedAspect } from '../estimates/change/comparability.ts';
 import type { Trend } from '../estimates/change/trend.ts';
 import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { changePhrases } from './catalogue/change-phrases.ts';
+import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatShare, formatSignificant } from './numbers.ts';
 import { inPeoplesWords, speciesNames } from './species-names.ts';
 import { textTable } from './text-table.ts';
@@ -85,17 +86,26 @@ function trendOfSpecies(answer: TrendToSay, confidence: number): readonly string
 export function trendSentence(
   { species, trend, told, strata, surveys }: TrendToSay,
   confidence: number,
+  language: Language = 'en',
 ): string {
-  if (trend === null || told === null) return `${species}: no trend can be given`;
+  const words = changePhrases(language);
+  if (trend === null || told === null) return words.noTrend(species);
   const [low, high] = trend.intervalPercent;
-  const words = told === 'cannot tell' ? 'cannot tell whether it falls or rises' : told;
-  const on = surveys.filter((one) => one.onTheLine).length;
-  return `${species}: ${words}: ${signed(trend.percentPerYear)} a year (${formatShare(confidence)} interval ${signed(low)} to ${signed(high)}), over ${on} surveys of ${strata.join(', ')}`;
+  return words.trend({
+    species,
+    told: words.trendTold[told],
+    perYear: signed(trend.percentPerYear, language),
+    share: formatShare(confidence),
+    low: signed(low, language),
+    high: signed(high, language),
+    surveys: `${surveys.filter((one) => one.onTheLine).length}`,
+    strata: strata.join(', '),
+  });
 }
 
-function signed(percent: number): string {
-  if (percent > 1000) return 'more than +1\u202f000\u00a0%';
-  return `${percent < 0 ? '−' : '+'}${formatSignificant(Math.abs(percent), 2)}\u00a0%`;
+function signed(percent: number, language: Language): string {
+  if (percent > 1000) return changePhrases(language).overThousandPercent;
+  return `${percent < 0 ? '−' : '+'}${formatSignificant(Math.abs(percent), 2, language)}\u00a0%`;
 }
 
 function orDash(value: number | null): string {

@@ -1,7 +1,9 @@
 /** One value from outside the survey in words: what it is, with its unit. */
 
 import type { ValueContent } from '../survey/value-words.ts';
-import { formatShort, formatSignificant } from './numbers.ts';
+import type { Language } from './catalogue/language.ts';
+import { weightPhrases } from './catalogue/weight-phrases.ts';
+import { formatShort, formatSignificant, withDecimalMark } from './numbers.ts';
 
 /** "1 800 g live (mean length 360 mm)". */
 export function valueInWords(content: ValueContent): string {
@@ -9,12 +11,7 @@ export function valueInWords(content: ValueContent): string {
     case 'length-weight':
       return pairInWords(content);
     case 'mean-weight':
-      return joined([
-        `${formatShort(content.weightG)} g ${content.weightState}`,
-        content.standardErrorG === null ? null : `standard error ${formatShort(content.standardErrorG)} g`,
-        content.meanLengthMm === null ? null : `mean length ${formatShort(content.meanLengthMm)} mm`,
-        animalsOf(content.animals),
-      ]);
+      return meanWeightInWords(content);
     case 'conversion':
       return `${shareOf(content)} of the ${content.from} ${content.basis} is left ${content.to}`;
     case 'reference-density':
@@ -41,18 +38,37 @@ export function valueInWords(content: ValueContent): string {
 
 type Pair = Extract<ValueContent, { what: 'length-weight' }>;
 
+type MeanWeight = Extract<ValueContent, { what: 'mean-weight' }>;
+
+/** "1 800 g live; mean length 360 mm". */
+export function meanWeightInWords(mean: MeanWeight, language: Language = 'en'): string {
+  const words = weightPhrases(language);
+  const { weightG, weightState, standardErrorG, meanLengthMm, animals } = mean;
+  const parts = [
+    words.mean(formatShort(weightG, language), words.states[weightState]),
+    standardErrorG === null ? null : words.meanError(formatShort(standardErrorG, language)),
+    meanLengthMm === null ? null : words.meanLength(formatShort(meanLengthMm, language)),
+    animalsOf(animals, language),
+  ];
+  return joined(parts, words.between);
+}
+
 /** "W = 0.000524 L^2.36, L in mm, W in g live; 95 to 310 mm; 24 animals". */
-export function pairInWords(pair: Pair): string {
+export function pairInWords(pair: Pair, language: Language = 'en'): string {
+  const words = weightPhrases(language);
   const { a, b, lengthUnit, weightUnit, weightState, lengthMinMm, lengthMaxMm, animals } = pair;
-  return joined([
-    `W = ${plainNumber(a)} × L^${formatSignificant(b)}, L in ${lengthUnit}, W in ${weightUnit} ${weightState}`,
-    pair.lengthMeasure,
+  const factor = withDecimalMark(plainNumber(a), language);
+  const formula = `W = ${factor} × L^${formatSignificant(b, 3, language)}`;
+  const parts = [
+    words.curve(formula, lengthUnit, weightUnit, words.states[weightState]),
+    pair.lengthMeasure === null ? null : words.measures[pair.lengthMeasure],
     lengthMinMm === null || lengthMaxMm === null
-      ? 'lengths it was made from not told'
-      : `from animals of ${formatShort(lengthMinMm)} to ${formatShort(lengthMaxMm)} mm`,
-    pair.residualSdLn === null ? null : `spread ${formatShort(pair.residualSdLn)} in ln W`,
-    animalsOf(animals),
-  ]);
+      ? words.rangeNotTold
+      : words.range(formatShort(lengthMinMm, language), formatShort(lengthMaxMm, language)),
+    pair.residualSdLn === null ? null : words.spread(formatShort(pair.residualSdLn, language)),
+    animalsOf(animals, language),
+  ];
+  return joined(parts, words.between);
 }
 
 /** The factor of a pair is small: all its digits, without an exponent. */
@@ -75,10 +91,10 @@ function countedBy(method: string, beltWidthM: number | null): string {
   return beltWidthM === null ? way : `${way}, ${formatShort(beltWidthM)} m wide`;
 }
 
-function animalsOf(animals: number | null): string | null {
-  return animals === null ? null : `${formatShort(animals)} animals`;
+function animalsOf(animals: number | null, language: Language): string | null {
+  return animals === null ? null : weightPhrases(language).animals(formatShort(animals, language));
 }
 
-function joined(parts: readonly (string | null)[]): string {
-  return parts.filter((part) => part !== null && part !== '').join('; ');
+function joined(parts: readonly (string | null)[], between = '; '): string {
+  return parts.filter((part) => part !== null && part !== '').join(between);
 }

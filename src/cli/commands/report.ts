@@ -42,11 +42,7 @@ export const reportCommand: CliCommand = {
           .choices(positionDetails)
           .default('rounded'),
       )
-      .addOption(
-        new Option('--language <code>', 'of the page; some sentences of advice are in English in both')
-          .choices(['en', 'fr'])
-          .default('en'),
-      )
+      .addOption(new Option('--language <code>', 'of the page').choices(['en', 'fr']).default('en'))
       .option('--class <mm>', 'width of the length classes', numberOption('the class width', 1, 1000), 20)
       .addOption(
         new Option(

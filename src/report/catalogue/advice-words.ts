@@ -98,7 +98,7 @@ const french: AdviceWords = {
     'Une tendance demande trois campagnes\u00a0; une de plus, menée de la même façon, la donnerait.',
   trendHead: 'Sur toutes les campagnes',
   trendExplained:
-    'Pourcentage par an d’une droite à travers les campagnes, chacune pesée par sa propre dispersion. Les bandes par campagne se trouvent plus bas.',
+    'Pourcentage par an d’une droite à travers les campagnes, chacune pesée par son propre écart. Les bandeaux par campagne sont sous «\u00a0D’une campagne à l’autre\u00a0».',
   lower: 'en baisse ou probablement en baisse',
   higher: 'en hausse ou probablement en hausse',
   cannotTell: 'on ne peut pas le dire',
@@ -106,7 +106,7 @@ const french: AdviceWords = {
   none: 'aucune',
   axis: 'densité récente sur ancienne\u00a0: 1 est sans changement, chaque pas multiplie',
   bandsExplained:
-    'Plus la bande est foncée, plus les comptages parlent pour ce changement\u00a0; le grand trait est l’estimation, les traits fins les bouts de l’intervalle. Une bande qui traverse la ligne 1 est un changement qu’on ne peut pas établir.',
+    'Plus le bandeau est sombre, plus les comptages parlent pour ce changement\u00a0; le grand trait est l’estimation, les traits fins les bouts de l’intervalle. Un bandeau qui traverse la ligne 1 est un changement qu’on ne peut pas établir.',
   verdicts: {
     same: 'Les deux campagnes se comparent.',
     limited: 'Les deux campagnes se comparent, dans les limites nommées ici.',
@@ -119,7 +119,7 @@ const french: AdviceWords = {
   statusAnswer: (below, above, open) =>
     `Sous, ou probablement sous, toutes les densités publiées comparables\u00a0: ${below}. Au-dessus, ou probablement au-dessus, de toutes\u00a0: ${above}. Entre elles, ou impossible à dire\u00a0: ${open}.`,
   statusLimits:
-    'Une densité publiée est ce que quelqu’un a compté ailleurs ou proposé, pas une loi de ce récif. «\u00a0De mémoire, non vérifié\u00a0» veut dire que personne n’a comparé le nombre à sa source\u00a0: vérifiez-le avant toute décision.',
+    'Une densité publiée est ce que quelqu’un a compté ailleurs ou proposé, pas une loi de ce récif. «\u00a0De mémoire, non vérifiée\u00a0» veut dire que personne n’a comparé le nombre à sa source\u00a0: vérifiez-le avant toute décision.',
   noReference: 'Aucune densité publiée n’est connue ici.',
   shares: 'Animaux matures et de taille légale',
   sharesExplained:
@@ -132,11 +132,11 @@ const french: AdviceWords = {
   noSpread: 'trop peu de stations pour un intervalle, on ne peut donc pas dire si c’est plus que le hasard',
   weighs: 'Quel poids cela fait-il\u00a0?',
   noWeights:
-    'Aucun poids ne peut être donné\u00a0: il faut des animaux mesurés et une relation taille-poids, un poids moyen, ou vos propres pesées (table «\u00a0weights\u00a0»).',
+    'Aucun poids ne peut être donné\u00a0: il faut des animaux mesurés et une paire longueur-poids, un poids moyen, ou vos propres pesées (tableau «\u00a0weights\u00a0»).',
   weightAnswer: (n, all, largest) =>
     `Un poids peut être donné pour ${n} espèces sur ${all}\u00a0; le plus grand est ${largest}.`,
   weightLimits:
-    'Les tonnes sont celles des strates échantillonnées seulement\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne.',
+    'Les tonnes sont celles des strates visitées seulement\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne.',
   noCatch: (example) =>
     `Aucun taux n’est supposé, aucune prise n’est donc calculée\u00a0: la part à prélever par an n’est pas dans les comptages. Refaites le rapport avec au moins trois taux, chacun avec sa source\u00a0: ${example}.`,
   decision:
@@ -152,8 +152,8 @@ const french: AdviceWords = {
   nothingToTry: 'Aucune espèce n’a d’estimation à refaire autrement.',
   roots: 'D’où vient ce nombre\u00a0?',
   rootsAnswer:
-    'Les densités de la première page, les nombres mis dans la formule\u00a0; «\u00a0slateline explain\u00a0» ouvre tout autre chiffre jusqu’à ses bandes.',
-  noRoots: 'Aucun chiffre de la première page ne peut être ouvert, car aucun n’a d’estimation.',
+    'Les densités de la première page, les nombres mis dans la formule\u00a0; «\u00a0slateline explain\u00a0» ouvre tout autre nombre jusqu’à ses bandes.',
+  noRoots: 'Aucun nombre de la première page ne peut être ouvert, car aucun n’a d’estimation.',
   of: (name) => `La densité de ${name}`,
 };
 

@@ -15,8 +15,3 @@ export const harvestWords = {
   shareWithoutSpread:
     'The share of legal animals has no spread of its own here: the lower limit holds that of the count alone.',
 } as const;
-
-/** "typed" where nothing else is known; else the source that was typed with it. */
-export function standingNote(source: string): string {
-  return source === 'typed' || source === 'every size may be taken' ? source : `typed; ${source}`;
-}

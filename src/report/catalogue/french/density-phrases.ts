@@ -38,7 +38,7 @@ export const densityPhrasesFr: DensityPhrases = {
   tickLeftOfDarkest: spacedText(
     'Là où peu d’animaux ont été vus, le trait est à gauche de la partie la plus sombre : la vérité est alors plus souvent au-dessus de ce qui a été vu qu’au-dessous.',
   ),
-  axis: (even) => spacedText(`animaux par hectare : régulier jusqu’à ${even}, puis chaque pas multiplie`),
+  axis: (even) => spacedText(`animaux par ha : régulier jusqu’à ${even}, puis chaque pas multiplie`),
   // dans un tableau
   heads: {
     foundAt: 'Trouvée à, stations',

@@ -114,6 +114,8 @@ test('what the checks say of distances, depths and states is French; what a pers
     parameters: { stratum: 'lost', range: 'down to 18 m' },
   });
   expect(sentence('fr', deep)).toContain('dans la strate lost, qui va jusqu’à 18 m');
+  const odd = { code: 'no-station', parameters: { where: 'constructor' } } as const;
+  expect(sentence('fr', odd)).toBe('Aucune station n’a été visitée dans constructor');
   const twice = problemOf('transect-entered-twice', place, { value: 'station S1, transect 2' });
   expect(sentence('fr', twice)).toContain('sont aussi à la station S1, bande 2');
   const both = problemOf('lost-but-empty', place, { value: 'not done' });

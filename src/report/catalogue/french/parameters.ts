@@ -10,12 +10,21 @@ import type { ReasonCode } from '../../../survey/reason-codes.ts';
 type Code = ProblemCode | ReasonCode | FailureCode;
 
 export function frenchParameter(code: Code, slot: string, text: string): string {
-  const known = wordsOfSlots[slot]?.[text];
+  const known = wordIn(wordsOfSlots[slot], text);
   if (known !== undefined) return known;
-  if (recordWordsIn.has(code) && recordWords[text] !== undefined) return recordWords[text];
+  const ofRecord = recordWordsIn.has(code) ? wordIn(recordWords, text) : undefined;
+  if (ofRecord !== undefined) return ofRecord;
   if (code === 'transect-entered-twice' && slot === 'value') return beltInWords(text);
   const pattern = patterns[slot];
   return pattern === undefined ? text : pattern(text);
+}
+
+/** Only words of the list itself: a place called "constructor" is a place. */
+function wordIn(
+  words: Readonly<Partial<Record<string, string>>> | undefined,
+  text: string,
+): string | undefined {
+  return words !== undefined && Object.hasOwn(words, text) ? words[text] : undefined;
 }
 
 /** Words of records, as the screens say them. */

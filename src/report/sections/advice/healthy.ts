@@ -2,9 +2,12 @@
 
 import type { SizeShare, StatusAnswer } from '../../../estimates/status/status-answer.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
+import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { type Language, sentence } from '../../catalogue/sentence.ts';
+import { statusPhrases } from '../../catalogue/status-phrases.ts';
 import { escapeText } from '../../escape.ts';
 import { figure, heading, list, paragraph, section } from '../../html.ts';
+import { formatShort } from '../../numbers.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
 import { shareStrip } from '../../share-strip.ts';
@@ -24,7 +27,7 @@ export function healthySection(input: ReportInput, { status }: ReportAdvice, lan
     );
   const entries = compared.map(
     (one) =>
-      `<div><dt>${nameMarkup(nameOf(one.density.species))}</dt><dd>${statusSentences(one)
+      `<div><dt>${nameMarkup(nameOf(one.density.species))}</dt><dd>${statusSentences(one, language)
         .map((text) => `<p>${escapeText(text)}</p>`)
         .join('')}</dd></div>`,
   );
@@ -59,29 +62,29 @@ function sideOf({ comparisons }: StatusAnswer): Side {
 }
 
 /** Those it can be compared with first; then each reason once, with the densities it holds back. */
-export function statusSentences({ comparisons }: StatusAnswer): string[] {
+export function statusSentences({ comparisons }: StatusAnswer, language: Language): string[] {
   const compared = comparisons.filter(({ held }) => held === null);
   const byReason = Map.groupBy(
     comparisons.filter(({ held }) => held !== null),
-    ({ held }) => sentence('en', held!),
+    ({ held }) => sentence(language, held!),
   );
   const held = [...byReason].map(([reason, those]) => {
-    return `Not compared with ${those.map((one) => referenceInWords(one.reference)).join(', ')}. ${reason}`;
+    const against = those.map((one) => referenceInWords(one.reference, language)).join(', ');
+    return statusPhrases(language).notComparedWith(against, reason);
   });
-  return [...compared.map((one) => capital(comparisonSentence(one))), ...held].map(ended);
+  return [...compared.map((one) => capital(comparisonSentence(one, language))), ...held].map(ended);
 }
 
 function sharesOf(input: ReportInput, status: readonly StatusAnswer[], language: Language): string[] {
   const words = adviceWords(language);
+  const phrases = statusPhrases(language);
   const nameOf = speciesNames(input.species);
   const rows = status
     .filter(({ density }) => density.animals > 0)
     .flatMap(({ density, atMaturity, atLegalSize, measured }) =>
       [
-        ...atMaturity.map((share) => ({ share, what: words.mature, long: 'size at first maturity' })),
-        ...(atLegalSize === null
-          ? []
-          : [{ share: atLegalSize, what: words.legal, long: 'size limit of the book' }]),
+        ...atMaturity.map((share) => ({ share, what: words.mature, long: phrases.atMaturity })),
+        ...(atLegalSize === null ? [] : [{ share: atLegalSize, what: words.legal, long: phrases.atLimit }]),
       ].map((one) => ({
         ...one,
         species: nameOf(density.species).label,
@@ -92,10 +95,15 @@ function sharesOf(input: ReportInput, status: readonly StatusAnswer[], language:
   const known = rows.filter(({ share }) => share.share !== null);
   if (known.length === 0) return [paragraph(words.noLengths)];
   const label = ({ species, what, share }: { species: string; what: string; share: SizeShare }) =>
-    `${species}, ${what} (${share.limitMm} mm)`;
+    `${species}, ${what} (${formatShort(share.limitMm, language)} mm)`;
   const drawn = known.map((row) => ({ label: label(row), ...row.share.share! }));
   const told = rows.map(({ share, long, species, measured, animals }) =>
-    ended(`${species}: ${shareSentence(share, long)}; ${measured} of ${animals} animals measured`),
+    ended(
+      changePhrases(language).colon(
+        species,
+        phrases.measured(shareSentence(share, long, language), `${measured}`, `${animals}`),
+      ),
+    ),
   );
   return [
     figure(shareStrip(drawn, told.join(' ')), words.sharesExplained),

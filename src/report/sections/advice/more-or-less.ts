@@ -2,7 +2,9 @@
 
 import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
+import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { changeInNumbers, toldInWords, whatItTakesInWords } from '../../catalogue/change-sentences.ts';
+import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import { type Language, sentence } from '../../catalogue/sentence.ts';
 import { bothWidths, figure, heading, list, paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
@@ -12,13 +14,14 @@ import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
 import { inPeoplesWords, sortBySpecies, speciesNames } from '../../species-names.ts';
 import { trendSentence } from '../../trend-lines.ts';
-import { capital, counted, ended, names } from './words-of-advice.ts';
+import { capital, ended, names, twoCounted } from './words-of-advice.ts';
 
 export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
   const words = adviceWords(language);
   const { change } = advice;
   if (change === null) return section('change', words.moreOrLess, [paragraph(words.oneSurvey)]);
   const nameOf = speciesNames(input.species);
+  const { confidence } = input.settings;
   const labelOf = (answer: ChangeAnswer) =>
     answer.scope.by === 'survey'
       ? nameOf(answer.species).label
@@ -26,12 +29,17 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
   const answers = sortBySpecies(change.answers, input);
   const told = (...which: readonly (string | null)[]) =>
     names(answers.filter((one) => which.includes(one.told)).map(labelOf), words.none);
-  const answer = `${words.told(change.from, change.to)}: ${words.lower}: ${told('lower', 'probably lower')}; ${words.higher}: ${told('higher', 'probably higher')}; ${words.cannotTell}: ${told('cannot tell', null)}.`;
+  const answer = changePhrases(language).sides(words.told(change.from, change.to), [
+    [words.lower, told('lower', 'probably lower')],
+    [words.higher, told('higher', 'probably higher')],
+    [words.cannotTell, told('cannot tell', null)],
+  ]);
   const rows = answers
     .filter((one) => one.belief !== null)
     .map((one) => ({ label: labelOf(one), answer: one }));
   const zones = advice.changeByZone.filter(({ animals }) => animals.from + animals.to > 0);
   const toldOnes = [...answers, ...zones].filter((one) => one.told !== null && one.told !== 'cannot tell');
+  const naming = { labelOf, nameOf, confidence, language };
   return section('change', words.moreOrLess, [
     paragraph(answer),
     ...(rows.length === 0
@@ -49,11 +57,9 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
             words.bandsExplained,
           ),
         ]),
-    ...(toldOnes.length === 0
-      ? []
-      : [list(toldOnes.map((one) => changeSentence(one, { labelOf, nameOf, input })))]),
-    changeTable([...answers, ...zones.filter(({ told }) => told !== null)], { labelOf, nameOf, input }),
-    ...silentZones(zones, nameOf),
+    ...(toldOnes.length === 0 ? [] : [list(toldOnes.map((one) => changeSentence(one, naming)))]),
+    changeTable([...answers, ...zones.filter(({ told }) => told !== null)], naming),
+    ...silentZones(zones, naming),
     paragraph(words.verdicts[change.comparability.verdict]),
     ...limits(advice, language),
     heading(3, words.trendHead),
@@ -64,9 +70,10 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
           list(
             sortBySpecies(advice.trend, input).map((one) => {
               const label = nameOf(one.species).label;
-              const why =
-                one.reason === null ? '' : `: ${sentence(language, inPeoplesWords(one.reason, nameOf))}`;
-              return ended(`${trendSentence({ ...one, species: label }, input.settings.confidence)}${why}`);
+              const told = trendSentence({ ...one, species: label }, confidence, language);
+              if (one.reason === null) return ended(told);
+              const why = sentence(language, inPeoplesWords(one.reason, nameOf));
+              return ended(changePhrases(language).colon(told, why));
             }),
           ),
         ]),
@@ -76,55 +83,67 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
 interface Naming {
   readonly labelOf: (answer: ChangeAnswer) => string;
   readonly nameOf: ReturnType<typeof speciesNames>;
-  readonly input: ReportInput;
+  readonly confidence: number;
+  readonly language: Language;
 }
 
 /** What can be told, the numbers, the n, and what it would take. */
-function changeSentence(answer: ChangeAnswer, { labelOf, input }: Naming): string {
-  const { told, animals, stations } = answer;
-  if (told === null) return '';
-  const n = `${counted(animals.from, 'animal')} at ${counted(stations.from, 'station')} before, ${formatCount(animals.to)} at ${formatCount(stations.to)} now`;
-  const takes = whatItTakesInWords(answer);
-  const head = `${labelOf(answer)}: ${toldInWords(told, input.settings.confidence)}: ${changeInNumbers(answer)}; ${n}.`;
+function changeSentence(answer: ChangeAnswer, { labelOf, confidence, language }: Naming): string {
+  const words = changePhrases(language);
+  if (answer.told === null) return '';
+  const takes = whatItTakesInWords(answer, language);
+  const told = words.toldWith(
+    toldInWords(answer.told, confidence, language),
+    changeInNumbers(answer, language),
+  );
+  const n = words.seen(twoCounted(answer, language));
+  const head = `${words.colon(labelOf(answer), told)}${words.semicolon}${n}.`;
   return `${head}${takes === '' ? '' : ` ${ended(capital(takes))}`}`;
 }
 
-function changeTable(rows: readonly ChangeAnswer[], { labelOf, nameOf, input }: Naming): string {
-  const { confidence } = input.settings;
+function changeTable(
+  rows: readonly ChangeAnswer[],
+  { labelOf, nameOf, confidence, language }: Naming,
+): string {
+  const phrases = changePhrases(language);
+  const { heads } = reportPhrases(language);
+  const perHa = (value: number) => formatSignificant(value, 3, language);
   const both = (pair: { readonly from: number; readonly to: number }) =>
     `${formatCount(pair.from)} → ${formatCount(pair.to)}`;
   return htmlTable(
     [
-      { head: 'Species', cell: labelOf },
-      { head: 'Stations', cell: ({ stations }) => both(stations), number: true },
-      { head: 'Animals', cell: ({ animals }) => both(animals), number: true },
+      { head: heads.species, cell: labelOf },
+      { head: heads.stations, cell: ({ stations }) => both(stations), number: true },
+      { head: heads.animals, cell: ({ animals }) => both(animals), number: true },
       {
-        head: 'Per ha',
-        cell: ({ densityPerHa: pair }) =>
-          pair === null ? '–' : `${formatSignificant(pair.from)} → ${formatSignificant(pair.to)}`,
+        head: phrases.heads.perHa,
+        cell: ({ densityPerHa: pair }) => (pair === null ? '–' : `${perHa(pair.from)} → ${perHa(pair.to)}`),
         number: true,
       },
-      { head: 'Told', cell: ({ told }) => (told === null ? '' : toldInWords(told, confidence)) },
-      { head: 'Change', cell: (one) => changeInNumbers(one), number: true },
-      { head: 'Stations to tell a halving', cell: halvingCell },
+      {
+        head: phrases.heads.told,
+        cell: ({ told }) => (told === null ? '' : toldInWords(told, confidence, language)),
+      },
+      { head: phrases.heads.change, cell: (one) => changeInNumbers(one, language), number: true },
+      { head: phrases.heads.halving, cell: (one) => halvingCell(one, language) },
     ],
     rows,
     {
-      caption: `Change, with its ${formatShare(confidence)} interval`,
+      caption: phrases.caption(formatShare(confidence)),
       across: ({ told, reason }) =>
-        told !== null || reason === null ? null : ended(sentence('en', inPeoplesWords(reason, nameOf))),
+        told !== null || reason === null ? null : ended(sentence(language, inPeoplesWords(reason, nameOf))),
       acrossFrom: 4,
     },
   );
 }
 
 /** Zones of which nothing can be told: each reason once, with its species. */
-function silentZones(zones: readonly ChangeAnswer[], nameOf: Naming['nameOf']): string[] {
+function silentZones(zones: readonly ChangeAnswer[], { nameOf, language }: Naming): string[] {
   const silent = zones.filter(({ told, reason }) => told === null && reason !== null);
   if (silent.length === 0) return [];
-  const byReason = Map.groupBy(
-    silent,
-    (one) => `${one.scope.name}: ${ended(sentence('en', inPeoplesWords(one.reason!, nameOf)))}`,
+  const { colon } = changePhrases(language);
+  const byReason = Map.groupBy(silent, (one) =>
+    colon(one.scope.name, ended(sentence(language, inPeoplesWords(one.reason!, nameOf)))),
   );
   const said = [...byReason].map(
     ([reason, those]) => `${capital(reason)} (${those.map((one) => nameOf(one.species).label).join(', ')})`,
@@ -132,13 +151,17 @@ function silentZones(zones: readonly ChangeAnswer[], nameOf: Naming['nameOf']): 
   return [`<div class="quiet notes">${list(said)}</div>`];
 }
 
-function halvingCell({ stationsMoreForHalving, neverTold, stationsEachForHalving }: ChangeAnswer): string {
-  if (neverTold && stationsEachForHalving !== null)
-    return `about ${formatSignificant(stationsEachForHalving, 2)} each time`;
+function halvingCell(
+  { stationsMoreForHalving, neverTold, stationsEachForHalving }: ChangeAnswer,
+  language: Language,
+): string {
+  const words = changePhrases(language);
+  const stations = (n: number) => formatSignificant(n, 2, language);
+  if (neverTold && stationsEachForHalving !== null) return words.aboutEach(stations(stationsEachForHalving));
   if (stationsMoreForHalving === null) return '–';
   return stationsMoreForHalving === 0
-    ? 'these would do'
-    : `about ${formatSignificant(stationsMoreForHalving, 2)} more`;
+    ? words.theseWouldDo
+    : words.aboutMore(stations(stationsMoreForHalving));
 }
 
 /** How the two surveys differ, what was dropped, and cautions said once. */

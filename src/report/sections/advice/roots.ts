@@ -15,6 +15,6 @@ export function rootsSection(input: ReportInput, { explanations }: ReportAdvice,
   const open = explanations.filter(({ value }) => value !== null);
   return section('roots', words.roots, [
     paragraph(open.length === 0 ? words.noRoots : words.rootsAnswer),
-    ...open.map((one) => details(words.of(nameOf(one.species).label), explainSteps(one))),
+    ...open.map((one) => details(words.of(nameOf(one.species).label), explainSteps(one, language))),
   ]);
 }

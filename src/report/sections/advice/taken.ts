@@ -2,7 +2,8 @@
 
 import type { HarvestAnswer } from '../../../estimates/harvest/harvest-answer.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
-import { harvestWords } from '../../catalogue/harvest-words.ts';
+import { harvestPhrases } from '../../catalogue/harvest-phrases.ts';
+import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import { type Language, sentence } from '../../catalogue/sentence.ts';
 import { closureSentence } from '../../harvest-lines.ts';
 import { formatTonnes, percent } from '../../harvest-option-lines.ts';
@@ -31,7 +32,7 @@ export function takenSection(input: ReportInput, advice: ReportAdvice, language:
     paragraph(first),
     paragraph(words.decision),
     ...harvest.flatMap((answer) => oneSpecies(input, answer, language)),
-    ...(harvest.length === 0 ? [] : [paragraph(harvestWords.sampledOnly, 'quiet')]),
+    ...(harvest.length === 0 ? [] : [paragraph(harvestPhrases(language).sampledOnly, 'quiet')]),
   ]);
 }
 
@@ -41,33 +42,43 @@ function oneSpecies(input: ReportInput, answer: HarvestAnswer, language: Languag
   const notes = [...new Set(cautions.map((one) => ended(sentence(language, one))))];
   return [
     heading(3, nameOf(answer.species!).label),
-    ...(closure === null ? [] : [paragraph(closureSentence(closure))]),
+    ...(closure === null ? [] : [paragraph(closureSentence(closure, language))]),
     ...(reason === null ? [] : [paragraph(ended(sentence(language, inPeoplesWords(reason, nameOf))))]),
-    ...(catches.length === 0 ? [] : [catchTable(answer)]),
+    ...(catches.length === 0 ? [] : [catchTable(answer, language)]),
     ...(notes.length === 0 ? [] : [`<div class="quiet notes">${list(notes)}</div>`]),
     ...(answer.stock === null
       ? []
       : [
           details(adviceWords(language).steps, [
-            ...harvestSteps(answer),
-            ...(closure === null ? [] : closureStep(closure)),
+            ...harvestSteps(answer, language),
+            ...(closure === null ? [] : closureStep(closure, language)),
           ]),
         ]),
   ];
 }
 
-function catchTable({ catches, closure }: HarvestAnswer): string {
+function catchTable({ catches, closure }: HarvestAnswer, language: Language): string {
+  const words = harvestPhrases(language);
+  const { heads } = words;
   return htmlTable(
     [
-      { head: 'Rate a year', cell: ({ rate }) => percent(rate), number: true },
-      { head: 'Animals', cell: ({ animals }) => formatCount(animals), number: true },
-      { head: 'Tonnes', cell: ({ tonnes }) => (tonnes === null ? '–' : formatTonnes(tonnes)), number: true },
-      { head: 'Of the whole stock', cell: ({ shareOfStock }) => percent(shareOfStock), number: true },
-      { head: 'Source of the rate', cell: ({ source }) => source },
+      { head: heads.rate, cell: ({ rate }) => percent(rate, language), number: true },
+      {
+        head: reportPhrases(language).heads.animals,
+        cell: ({ animals }) => formatCount(animals),
+        number: true,
+      },
+      {
+        head: heads.tonnes,
+        cell: ({ tonnes }) => (tonnes === null ? '–' : formatTonnes(tonnes, language)),
+        number: true,
+      },
+      { head: heads.ofStock, cell: ({ shareOfStock }) => percent(shareOfStock, language), number: true },
+      { head: heads.source, cell: ({ source }) => source },
     ],
     catches,
     {
-      caption: closure?.closed ? harvestWords.closedTable : 'Catch a year, from the lower limit',
+      caption: closure?.closed ? words.closedCaption : words.caption,
       slim: true,
     },
   );

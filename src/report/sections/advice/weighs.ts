@@ -3,7 +3,9 @@
 import type { BiomassAnswer } from '../../../estimates/biomass/biomass-answer.ts';
 import { basisLines, biomassNotes } from '../../biomass-lines.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
+import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import type { Language } from '../../catalogue/sentence.ts';
+import { weightPhrases } from '../../catalogue/weight-phrases.ts';
 import { list, paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from '../../numbers.ts';
@@ -20,7 +22,9 @@ export function weighsSection(input: ReportInput, advice: ReportAdvice, language
   const known = whole.filter(({ totalKg }) => totalKg !== null && totalKg > 0);
   const largest = known.toSorted((a, b) => b.totalKg! - a.totalKg!)[0];
   const fits = advice.fits.map((one) => ({ ...one, species: nameOf(one.species).label }));
-  const said = [...basisLines(whole, fits).slice(2), ...biomassNotes(whole)].filter((text) => text !== '');
+  const said = [...basisLines(whole, fits, language).slice(2), ...biomassNotes(whole, language)].filter(
+    (text) => text !== '',
+  );
   const notes =
     said.length === 0 ? [] : [`<div class="quiet notes">${list(said.map((text) => text.trim()))}</div>`];
   if (largest === undefined) return section('weight', words.weighs, [paragraph(words.noWeights), ...notes]);
@@ -28,45 +32,61 @@ export function weighsSection(input: ReportInput, advice: ReportAdvice, language
     ...label(advice.biomassByStratum).filter((part) => part.species === one.species && part.animals > 0),
     one,
   ]);
-  const most = `${largest.species}, ${tonnes(largest.totalKg)} t (${interval(largest)} t), ${largest.state}`;
+  const phrases = weightPhrases(language);
+  const most = phrases.largest(
+    largest.species,
+    tonnes(largest.totalKg, language),
+    interval(largest, language),
+    phrases.states[largest.state],
+  );
   return section('weight', words.weighs, [
     paragraph(words.weightAnswer(known.length, whole.length, most)),
-    table(rows, input.settings.confidence),
+    table(rows, input.settings.confidence, language),
     paragraph(words.weightLimits, 'quiet'),
     ...notes,
   ]);
 }
 
-export function tonnes(kg: number | null): string {
-  return kg === null ? '–' : formatSignificant(kg / 1000);
+function tonnes(kg: number | null, language: Language): string {
+  return kg === null ? '–' : formatSignificant(kg / 1000, 3, language);
 }
 
-function interval({ totalIntervalKg }: BiomassAnswer): string {
+function interval({ totalIntervalKg }: BiomassAnswer, language: Language): string {
   return totalIntervalKg === null
     ? '–'
-    : formatInterval([totalIntervalKg[0] / 1000, totalIntervalKg[1] / 1000]);
+    : formatInterval([totalIntervalKg[0] / 1000, totalIntervalKg[1] / 1000], 2, language);
 }
 
-function table(rows: readonly BiomassAnswer[], confidence: number): string {
-  const orDash = (value: number | null) => (value === null ? '–' : formatSignificant(value));
+function table(rows: readonly BiomassAnswer[], confidence: number, language: Language): string {
+  const phrases = weightPhrases(language);
+  const { heads } = phrases;
+  const orDash = (value: number | null) => (value === null ? '–' : formatSignificant(value, 3, language));
   return htmlTable(
     [
-      { head: 'Where', cell: ({ scope }) => (scope.by === 'survey' ? 'All sampled strata' : scope.name) },
-      { head: 'Stations', cell: ({ stations }) => formatCount(stations), number: true },
+      { head: heads.where, cell: ({ scope }) => (scope.by === 'survey' ? phrases.allStrata : scope.name) },
       {
-        head: 'Measured of animals',
-        cell: ({ measured, animals }) => `${formatCount(measured)} of ${formatCount(animals)}`,
+        head: reportPhrases(language).heads.stations,
+        cell: ({ stations }) => formatCount(stations),
         number: true,
       },
-      { head: 'Mean weight, g', cell: ({ meanWeightG }) => orDash(meanWeightG), number: true },
-      { head: 'kg per ha', cell: ({ kgPerHa }) => orDash(kgPerHa), number: true },
-      { head: 'Tonnes', cell: ({ totalKg }) => tonnes(totalKg), number: true },
-      { head: `${formatShare(confidence)} interval`, cell: interval, number: true },
+      {
+        head: heads.measured,
+        cell: ({ measured, animals }) => phrases.someOf(formatCount(measured), formatCount(animals)),
+        number: true,
+      },
+      { head: heads.meanG, cell: ({ meanWeightG }) => orDash(meanWeightG), number: true },
+      { head: heads.kgPerHa, cell: ({ kgPerHa }) => orDash(kgPerHa), number: true },
+      { head: heads.tonnes, cell: ({ totalKg }) => tonnes(totalKg, language), number: true },
+      {
+        head: heads.interval(formatShare(confidence)),
+        cell: (one) => interval(one, language),
+        number: true,
+      },
     ],
     rows,
     {
-      caption: 'Weight by stratum',
-      group: ({ species, state }) => `${species}, ${state}`,
+      caption: phrases.caption,
+      group: ({ species, state }) => `${species}, ${phrases.states[state]}`,
       strong: ({ scope }) => scope.by === 'survey',
     },
   );

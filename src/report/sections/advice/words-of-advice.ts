@@ -1,5 +1,8 @@
 /** Small helps that the sections of advice share. */
 
+import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
+import { changePhrases } from '../../catalogue/change-phrases.ts';
+import type { Language } from '../../catalogue/language.ts';
 import { escapeText } from '../../escape.ts';
 import { formatCount } from '../../numbers.ts';
 
@@ -22,7 +25,26 @@ export function details(summary: string, lines: readonly string[]): string {
   return `<details><summary>${escapeText(summary)}</summary><ul>${items}</ul></details>`;
 }
 
-/** "1 animal", "2 583 animals". */
-export function counted(count: number, one: string): string {
-  return `${formatCount(count)} ${one}${count === 1 ? '' : 's'}`;
+/** "1 animal", "2 583 animals"; "1 station", "28 stations". */
+export function counted(
+  { animals, stations }: { readonly animals: number; readonly stations: number },
+  language: Language,
+): { readonly animals: string; readonly stations: string } {
+  const words = changePhrases(language);
+  return {
+    animals: words.animals(formatCount(animals), animals === 1),
+    stations: words.stations(formatCount(stations), stations === 1),
+  };
+}
+
+/** Animals and stations of both surveys; those of the later one as bare numbers. */
+export function twoCounted(
+  { animals, stations }: Pick<ChangeAnswer, 'animals' | 'stations'>,
+  language: Language,
+) {
+  return {
+    ...counted({ animals: animals.from, stations: stations.from }, language),
+    animalsLater: formatCount(animals.to),
+    stationsLater: formatCount(stations.to),
+  };
 }

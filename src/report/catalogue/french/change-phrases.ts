@@ -1,0 +1,71 @@
+/** Comment un changement et une tendance se disent, dans une phrase et dans un tableau. */
+
+import type { ChangePhrases } from '../change-phrases.ts';
+import { spacedText as s } from './typography.ts';
+
+export const changePhrasesFr: ChangePhrases = {
+  told: {
+    lower: 'en baisse',
+    higher: 'en hausse',
+    'probably lower': 'probablement en baisse',
+    'probably higher': 'probablement en hausse',
+    'cannot tell': 'on ne peut pas le dire',
+  },
+  notProven: (told, share) => `${told}, non établi à ${share}`,
+  noneBefore: (low) => s(`aucun animal vu avant ; au moins ${low} autant`),
+  noneLater: (most) => s(`aucun animal vu ensuite ; au plus ${most} de ce qu’il y avait`),
+  atLeast: (ratio, low) => `${ratio} (au moins ${low})`,
+  range: (value, low, high) => `${value} (${low} à ${high})`,
+  times: (n) => `${n} fois`,
+  overTenThousand: 'plus de 10\u202f000 fois',
+  hardlyAny: 'de telles campagnes feraient à peine voir la perte de tous les animaux',
+  tellAFall: (to) => `de telles campagnes font voir, 8 fois sur 10, une baisse à ${to} de ce qu’il y avait`,
+  halvingEach: (could, stations) =>
+    s(
+      `${could} ; voir une baisse de moitié demanderait deux campagnes d’environ ${stations} stations chacune`,
+    ),
+  halvingToo: (could) => `${could}, donc aussi une baisse de moitié`,
+  halvingMore: (could, stations) =>
+    s(`${could} ; environ ${stations} stations de plus feraient voir une baisse de moitié`),
+  // sur toutes les campagnes
+  noTrend: (species) => s(`${species} : aucune tendance ne peut être donnée`),
+  trendTold: {
+    falling: 'en baisse',
+    rising: 'en hausse',
+    'cannot tell': 'on ne peut pas dire si c’est en baisse ou en hausse',
+  },
+  trend: ({ species, told, perYear, share, low, high, surveys, strata }) =>
+    s(
+      `${species} : ${told}, ${perYear} par an (intervalle à ${share} : ${low} à ${high}), sur ${surveys} campagnes de ${strata}`,
+    ),
+  overThousandPercent: 'plus de +1\u202f000\u00a0%',
+  // sur la page
+  animals: (n, one) => `${n} ${one || n === '0' ? 'animal' : 'animaux'}`,
+  stations: (n, one) => `${n} ${one || n === '0' ? 'station' : 'stations'}`,
+  colon: (head, rest) => s(`${head} : ${rest}`),
+  semicolon: s(' ; '),
+  inZone: (head, zone) => `${head}, zone ${zone}`,
+  toldWith: (told, numbers) => `${told}, ${numbers}`,
+  perHaSeen: (from, to, n) =>
+    `${from} à ${to} par ha (${n.animals} à ${n.stations}, puis ${n.animalsLater} à ${n.stationsLater})`,
+  seen: (n) => `${n.animals} à ${n.stations} avant, ${n.animalsLater} à ${n.stationsLater} maintenant`,
+  zone: (zone, perHa, seen) => `${zone} ${perHa} par ha (${seen.animals} à ${seen.stations})`,
+  zoneBetween: (zone, perHa, seen) =>
+    s(`${zone} ${perHa} par ha (${seen.between} ; ${seen.animals} à ${seen.stations})`),
+  sides: (head, sides) =>
+    s(`${head}. ${sides.map(([side, species]) => `${upperFirst(side)} : ${species}`).join('. ')}.`),
+  heads: {
+    perHa: 'Par ha',
+    told: 'Ce qui se dit',
+    change: 'Changement',
+    halving: 'Stations pour voir une baisse de moitié',
+  },
+  caption: (share) => `Changement, avec son intervalle à ${share}`,
+  aboutEach: (stations) => `environ ${stations} chaque fois`,
+  theseWouldDo: 'celles-ci suffisent',
+  aboutMore: (stations) => `environ ${stations} de plus`,
+};
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

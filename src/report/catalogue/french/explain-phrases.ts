@@ -1,0 +1,36 @@
+/** La formule d’une densité en mots, les nombres mis dedans. */
+
+import type { ExplainPhrases } from '../explain-phrases.ts';
+import { spacedText as s } from './typography.ts';
+
+export const explainPhrasesFr: ExplainPhrases = {
+  mean: (stratum, how, perHa, spread) => s(`moyenne dans ${stratum} = ${how} = ${perHa} par ha ; ${spread}`),
+  overStations: (sum, stations) => `${sum} / ${stations} stations`,
+  oneStation: 'une seule station, pas d’écart type',
+  deviation: (perHa) => `écart type entre stations ${perHa}`,
+  byArea: (sum, perHa, area) => s(`par surface : ${sum} = ${perHa} par ha (poids : surfaces sur ${area})`),
+  allStrata: 'toutes les strates',
+  stock: (perHa, areaHa, animals) => `stock = ${perHa} par ha × ${areaHa} ha = ${animals} animaux`,
+  noError: 'pas d’erreur type',
+  error: (terms, perHa) => `erreur type = √(${terms}) = ${perHa} par ha`,
+  errorOfStock: (error, areaHa, animals) => s(`${error} ; × ${areaHa} ha = ${animals} animaux`),
+  freedom: (error, degrees) => s(`${error} ; degrés de liberté (Satterthwaite) ${degrees}`),
+  zero: s(
+    'rien n’a été vu : pas d’écart ; l’intervalle va de zéro à la borne à laquelle toutes les stations auraient manqué les animaux une fois sur vingt (METHODS c5)',
+  ),
+  lognormal: s(
+    'intervalle : log-normal, la valeur divisée et multipliée par exp(q × √ln(1 + CV²)), q du t aux degrés de liberté ci-dessus',
+  ),
+  clumped: s(
+    'intervalle : comptages en groupes. Pour chaque strate, chaque densité est pesée par la façon dont des animaux en groupes de cette densité donneraient ces comptages (binomiale négative et Poisson log-normale, en moyenne) ; les strates sont additionnées par surface (docs/methods/clumped-interval.md)',
+  ),
+  otherInterval: (method) => s(`intervalle : ${method}`),
+  none: 'aucun',
+  widened: 'élargi par ce qu’on ne sait pas du poids d’un animal (docs/methods/biomass.md)',
+  prior: (k, spread, from) =>
+    s(
+      `ce qu’on croit du regroupement avant les comptages : k environ ${k}, écart du logarithme du taux environ ${spread} (${from})`,
+    ),
+  fromArchive: (strata) => `tiré de ${strata} strates antérieures de cette espèce et de ce protocole`,
+  fromHouse: 'l’a priori de la maison',
+};

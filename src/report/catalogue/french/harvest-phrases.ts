@@ -1,0 +1,63 @@
+/** Comment une prise se calcule, pas à pas, et quand rien ne devrait être pris. */
+
+import type { HarvestPhrases } from '../harvest-phrases.ts';
+import { spacedText as s } from './typography.ts';
+
+export const harvestPhrasesFr: HarvestPhrases = {
+  rule: (closed, limitPerHa, chance, risk) =>
+    s(
+      `D’après la règle choisie : ${closed ? 'fermé' : 'ouvert'}. La chance que la densité soit au-dessous de la limite de ${limitPerHa} par ha est de ${chance}, ${closed ? 'plus' : 'pas plus'} que le risque choisi de ${risk}.`,
+    ),
+  limitReference: (perHa, source, chance, from) =>
+    s(`densité limite ${perHa} par ha (${source}) ; chance d’être au-dessous ${chance} (${from})`),
+  fromDesign: 'log-normal, par le plan de sondage',
+  fromClumped: 'comptages en groupes',
+  besideDesign: (from, chance) => `${from}, par le seul plan de sondage ${chance}`,
+  closedWhere: (comparison, closed) =>
+    s(
+      `fermé là où cette chance est plus grande que le risque choisi : ${comparison}, donc ${closed ? 'fermé' : 'ouvert'}`,
+    ),
+  stock: (perHa, areaHa, animals, origin) =>
+    `stock = densité × surface = ${perHa} par ha × ${areaHa} ha = ${animals} animaux (${origin})`,
+  typed: 'saisi',
+  everySize: 'toute taille peut être prise',
+  typedFrom: (source) => s(`saisi ; ${source}`),
+  countedAt: (animals, some, all) => `${animals} animaux à ${some} stations sur ${all}`,
+  lower: (share, how, perHa, animals) =>
+    s(
+      `limite inférieure du stock, d’un seul côté à ${share}, ${how} : ${perHa} par ha, en tout ${animals} animaux`,
+    ),
+  otherLower: (how, animals, why) => s(`à côté, ${how} : ${animals} animaux (${why} ; --lower choisit)`),
+  smallerUsed: 'la plus petite est prise',
+  notUsed: 'pas prise, comme demandé',
+  clumped: 'comptages en groupes',
+  lognormal: (formula, quantile, of) => `log-normal ${formula}, ${quantile} de la loi ${of}`,
+  normal: 'normale',
+  tWith: (degreesOfFreedom) => `t à ${degreesOfFreedom} degrés de liberté`,
+  legal: (lower, share, animals) =>
+    `animaux de taille légale = limite inférieure × part de taille légale = ${lower} × ${share} = ${animals} animaux`,
+  joint: (formula, animals) =>
+    s(`à côté, avec aussi l’incertitude de la part (CV commun ${formula} ; log-normal) : ${animals} animaux`),
+  share: (share, limitMm, source, measured) => s(`${share} (${limitMm} mm ou plus, ${source} ; ${measured})`),
+  measured: (n) => s(`mesurés : ${n}`),
+  measuredBetween: (n, between) => s(`mesurés : ${n}, ${between} %`),
+  meanWeight: (kg, state, source) =>
+    s(`poids moyen d’un animal de taille légale : ${kg} kg ${state} (${source})`),
+  states: { live: 'vivant', gutted: 'éviscéré', salted: 'salé', dried: 'séché' },
+  catch: (percent, product, animals) => `prise à ${percent} = ${product} = ${animals} animaux`,
+  catchWeight: (animals, kg, total) => s(`${animals} ; × ${kg} kg = ${total} kg`),
+  option: (animals, percent) => `${animals} animaux par an à ${percent}`,
+  heads: {
+    rate: 'Taux par an',
+    tonnes: 'Tonnes',
+    ofStock: 'Du stock entier',
+    source: 'Source du taux',
+  },
+  caption: 'Prise par an, depuis la limite inférieure',
+  closedCaption: s(
+    'Par la règle, la prise est 0 à chaque taux. Si c’était ouvert, par an, depuis la limite inférieure :',
+  ),
+  sampledOnly: s(
+    'Le stock est celui des strates visitées seulement ; rien n’est connu de l’habitat, de la profondeur ou du fond qui n’a pas été visité.',
+  ),
+};

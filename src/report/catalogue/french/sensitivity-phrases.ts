@@ -1,0 +1,36 @@
+/** Si une réponse tient, dans des phrases et dans un tableau. */
+
+import type { SensitivityPhrases } from '../sensitivity-phrases.ts';
+import { spacedText as s } from './typography.ts';
+
+export const sensitivityPhrasesFr: SensitivityPhrases = {
+  nothingToTry: (reason) => s(`${reason} : il n’y a rien à essayer autrement.`),
+  oneEach: s('Chaque strate a une seule station : aucune ne peut être laissée de côté.'),
+  range: (perHa, least, most) =>
+    `Une station laissée de côté à la fois, ${perHa} par ha devient au moins ${least} et au plus ${most}.`,
+  without: (perHa, station) => `${perHa} (sans ${station})`,
+  holds: ({ station, stratum }, share, some, all) =>
+    `${station} (${stratum}) tient ${share} des animaux (${some} sur ${all})`,
+  noneWithout: 'sans elle aucun animal n’a été noté',
+  moves: (perHa, change) => `sans elle la densité est de ${perHa} par ha, ${change}`,
+  rests: (holds, moves) => s(`La réponse repose sur une seule station : ${holds} ; ${moves}.`),
+  leans: (holds, moves) => s(`La réponse s’appuie sur une station : ${holds} ; ${moves}.`),
+  stands: (station, moves) =>
+    s(
+      `La réponse tient : aucune station ne la déplace de plus d’un cinquième. Celle qui la déplace le plus est ${station} : ${moves}.`,
+    ),
+  noDifferent: 'sans différence',
+  less: (share) => `${share} de moins`,
+  more: (share) => `${share} de plus`,
+  heads: {
+    verdict: 'Verdict',
+    perHa: 'Par ha',
+    least: 'Le moins, sans une station',
+    most: 'Le plus, sans une station',
+    station: 'Station qui la déplace le plus',
+    share: 'Sa part des animaux',
+  },
+  leansCell: 's’appuie sur une station',
+  standsCell: 'tient',
+  caption: 'Une station laissée de côté à la fois',
+};

@@ -1,0 +1,73 @@
+/** How a catch is worked out, step by step, and when nothing should be taken. Numbers come formatted. */
+
+import { harvestPhrasesFr } from './french/harvest-phrases.ts';
+import { harvestWords } from './harvest-words.ts';
+import type { Language } from './language.ts';
+import type { SameShape } from './same-shape.ts';
+
+const english = {
+  rule: (closed: boolean, limitPerHa: string, chance: string, risk: string) =>
+    `By the rule that was chosen: ${closed ? 'closed' : 'open'}. The chance that the density is below the limit of ${limitPerHa} per ha is ${chance}, ${closed ? 'more' : 'not more'} than the chosen risk of ${risk}.`,
+  limitReference: (perHa: string, source: string, chance: string, from: string) =>
+    `limit reference ${perHa} per ha (${source}); chance of being below it ${chance} (${from})`,
+  fromDesign: 'log-normal, by the design',
+  fromClumped: 'clumped counts',
+  besideDesign: (from: string, chance: string) => `${from}, by the design alone ${chance}`,
+  closedWhere: (comparison: string, closed: boolean) =>
+    `closed where that chance is greater than the chosen risk: ${comparison}, so ${closed ? 'closed' : 'open'}`,
+  stock: (perHa: string, areaHa: string, animals: string, origin: string) =>
+    `stock = density × area = ${perHa} per ha × ${areaHa} ha = ${animals} animals (${origin})`,
+  typed: 'typed',
+  everySize: 'every size may be taken',
+  typedFrom: (source: string) => `typed; ${source}`,
+  countedAt: (animals: string, some: string, all: string) =>
+    `${animals} animals at ${some} of ${all} stations`,
+  lower: (share: string, how: string, perHa: string, animals: string) =>
+    `lower limit of the stock, one-sided ${share}, ${how}: ${perHa} per ha, in all ${animals} animals`,
+  otherLower: (how: string, animals: string, why: string) =>
+    `beside it, ${how}: ${animals} animals (${why}; --lower chooses)`,
+  smallerUsed: 'the smaller one is used',
+  notUsed: 'not used, as asked',
+  clumped: 'clumped counts',
+  lognormal: (formula: string, quantile: string, of: string) =>
+    `log-normal ${formula}, ${quantile} from ${of}`,
+  normal: 'normal',
+  tWith: (degreesOfFreedom: string) => `t with ${degreesOfFreedom} degrees of freedom`,
+  legal: (lower: string, share: string, animals: string) =>
+    `legal animals = lower limit × share of legal size = ${lower} × ${share} = ${animals} animals`,
+  joint: (formula: string, animals: string) =>
+    `beside it, with the uncertainty of the share as well (joint CV ${formula}; log-normal): ${animals} animals`,
+  share: (share: string, limitMm: string, source: string, measured: string) =>
+    `${share} (at or above ${limitMm} mm, ${source}; ${measured})`,
+  measured: (n: string) => `${n} measured`,
+  measuredBetween: (n: string, between: string) => `${n} measured, ${between} %`,
+  meanWeight: (kg: string, state: string, source: string) =>
+    `mean weight of a legal animal: ${kg} kg ${state} (${source})`,
+  states: { live: 'live', gutted: 'gutted', salted: 'salted', dried: 'dried' },
+  catch: (percent: string, product: string, animals: string) =>
+    `catch at ${percent} = ${product} = ${animals} animals`,
+  catchWeight: (animals: string, kg: string, total: string) => `${animals}; × ${kg} kg = ${total} kg`,
+  option: (animals: string, percent: string) => `${animals} animals a year at ${percent}`,
+  heads: {
+    rate: 'Rate a year',
+    tonnes: 'Tonnes',
+    ofStock: 'Of the whole stock',
+    source: 'Source of the rate',
+  },
+  caption: 'Catch a year, from the lower limit',
+  closedCaption: harvestWords.closedTable,
+  sampledOnly: harvestWords.sampledOnly,
+} as const;
+
+export type HarvestPhrases = SameShape<typeof english>;
+
+export function harvestPhrases(language: Language): HarvestPhrases {
+  return language === 'fr' ? harvestPhrasesFr : english;
+}
+
+/** "typed" where nothing else is known; else the source that was typed with it. */
+export function standingNote(source: string, language: Language): string {
+  const words = harvestPhrases(language);
+  if (source === english.typed) return words.typed;
+  return source === english.everySize ? words.everySize : words.typedFrom(source);
+}

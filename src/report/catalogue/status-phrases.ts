@@ -1,0 +1,60 @@
+/** How a density is set against a published one, and a size against a mark. Numbers come formatted. */
+
+import type { StatusClass } from '../../estimates/status/status-class.ts';
+import type { CountMethod } from '../../survey/value-words.ts';
+import { statusPhrasesFr } from './french/status-phrases.ts';
+import type { Language } from './language.ts';
+import type { SameShape } from './same-shape.ts';
+
+const english = {
+  classes: {
+    below: 'below',
+    'likely below': 'likely below',
+    'cannot tell': 'cannot tell whether it is below or above',
+    'likely above': 'likely above',
+    above: 'above',
+  } satisfies Record<StatusClass, string>,
+  notCompared: (against: string, reason: string) => `not compared with ${against}: ${reason}`,
+  notComparedWith: (against: string, reason: string) => `Not compared with ${against}. ${reason}`,
+  compared: (told: string, against: string, chance: string) =>
+    `${told} ${against}: chance of being below it ${chance}`,
+  fromDesign: 'by the design',
+  fromClumped: 'clumped counts',
+  besideDesign: (from: string, chance: string) => `${from}; by the design alone ${chance}`,
+  boundBelow: (bound: string, against: string) =>
+    `not recorded, below ${bound} per ha, and so below ${against}`,
+  boundOpen: (bound: string, against: string) =>
+    `not recorded, below ${bound} per ha: too little was searched to say whether that is below ${against}`,
+  ownDensity: 'your own density',
+  publishedDensity: 'the published density',
+  reference: (kind: string, perHa: string, told: string) => `${kind} ${perHa} per ha (${told})`,
+  andOthers: (first: string) => `${first} and others`,
+  memory: 'from memory, not checked',
+  derived: 'worked out from published numbers',
+  methods: {
+    belts: 'belts',
+    quadrats: 'quadrats',
+    'timed search': 'timed search',
+    'towed observer': 'towed observer',
+    'night search': 'night search',
+    'deep dive': 'deep dive',
+    'reef-front search': 'reef-front search',
+    'not stated': 'not stated',
+  } satisfies Record<CountMethod, string>,
+  almostCertain: 'over 0.99',
+  almostImpossible: 'under 0.01',
+  mark: (what: string, limitMm: string, told: string) => `${what}, ${limitMm} mm (${told})`,
+  shareUnknown: (mark: string) => `Share at or above the ${mark}: not known`,
+  shareUnknownAs: (mark: string, reason: string) => `Share at or above the ${mark}: not known; ${reason}`,
+  noInterval: 'no interval',
+  share: (share: string, between: string, mark: string) => `${share} (${between}) at or above the ${mark}`,
+  atMaturity: 'size at first maturity',
+  atLimit: 'size limit of the book',
+  measured: (share: string, some: string, all: string) => `${share}; ${some} of ${all} animals measured`,
+} as const;
+
+export type StatusPhrases = SameShape<typeof english>;
+
+export function statusPhrases(language: Language): StatusPhrases {
+  return language === 'fr' ? statusPhrasesFr : english;
+}
