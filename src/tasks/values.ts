@@ -1,6 +1,7 @@
 /** Values from outside the survey, listed with their source. */
 
 import { builtInValues } from '../survey/built-in-values/built-in-values.ts';
+import { speciesByName } from '../survey/species-by-name.ts';
 import { scientificNameOf } from '../survey/species-match.ts';
 import type { Store } from '../survey/store.ts';
 import type { ValueKind, ValueOf } from '../survey/value-words.ts';
@@ -69,23 +70,10 @@ function valuesOfOthers(inBook: readonly Species[]): readonly ListedValue[] {
   return names
     .sort()
     .flatMap((name) =>
-      everyValueOf(speciesNamed(name), []).map((value) => ({ species: name, inBook: false, value })),
+      everyValueOf({ id: '', ...speciesByName(name) }, []).map((value) => ({
+        species: name,
+        inBook: false,
+        value,
+      })),
     );
-}
-
-function speciesNamed(name: string): Species {
-  return {
-    id: '',
-    name,
-    group: null,
-    code: null,
-    commonName: null,
-    localName: null,
-    aliases: [],
-    minLengthMm: null,
-    maxLengthMm: null,
-    depthMinM: null,
-    depthMaxM: null,
-    habitats: [],
-  };
 }

@@ -2,6 +2,7 @@
 
 import { densityPhrasesFr } from './french/density-phrases.ts';
 import type { Language } from './language.ts';
+import type { SameShape } from './same-shape.ts';
 
 const english = {
   // beside a band
@@ -63,14 +64,7 @@ const english = {
   sources: { archive: 'archive', default: 'default', chosen: 'chosen' },
 } as const;
 
-type Words<T> = {
-  readonly [K in keyof T]: T[K] extends string
-    ? string
-    : T[K] extends (...given: infer A) => string
-      ? (...given: A) => string
-      : Words<T[K]>;
-};
-export type DensityPhrases = Words<typeof english>;
+export type DensityPhrases = SameShape<typeof english>;
 
 export function densityPhrases(language: Language): DensityPhrases {
   return language === 'fr' ? densityPhrasesFr : english;

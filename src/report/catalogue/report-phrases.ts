@@ -2,6 +2,7 @@
 
 import { reportPhrasesFr } from './french/report-phrases.ts';
 import type { Language } from './language.ts';
+import type { SameShape } from './same-shape.ts';
 
 const english = {
   page: {
@@ -134,14 +135,7 @@ const english = {
   },
 } as const;
 
-type Words<T> = {
-  readonly [K in keyof T]: T[K] extends string
-    ? string
-    : T[K] extends (...given: infer A) => string
-      ? (...given: A) => string
-      : Words<T[K]>;
-};
-export type ReportPhrases = Words<typeof english>;
+export type ReportPhrases = SameShape<typeof english>;
 
 export function reportPhrases(language: Language): ReportPhrases {
   return language === 'fr' ? reportPhrasesFr : english;

@@ -4,6 +4,7 @@ import { checkTypedArea } from '../../planning/ground/typed-area.ts';
 import type { Problem } from '../../survey/message.ts';
 import { problemOf } from '../../survey/problem-of.ts';
 import { protocolPresets } from '../../survey/protocol-presets.ts';
+import { speciesByName } from '../../survey/species-by-name.ts';
 import type { Placed, StratumRow, TableRows } from '../../survey/table-rows.ts';
 import type { RecordOf, Species } from '../../survey/words.ts';
 import { mapProblems } from '../maps/map-problems.ts';
@@ -131,27 +132,11 @@ function makeSpeciesFromCounts(
         problemOf('species-spelling', { ...place, species: name }, { value: name, suggestion: nearest }),
       );
     }
-    book.speciesNames.add(changes.keep('species', book.species, name, nameAlone(name), false));
+    book.speciesNames.add(changes.keep('species', book.species, name, speciesByName(name), false));
   }
 }
 
 /** A species that somebody described came from a species table. */
 function isDescribed(species: Species): boolean {
   return [species.group, species.code, species.commonName, species.localName].some((text) => text !== null);
-}
-
-function nameAlone(name: string): Omit<Species, 'id'> {
-  return {
-    name,
-    group: null,
-    code: null,
-    commonName: null,
-    localName: null,
-    aliases: [],
-    minLengthMm: null,
-    maxLengthMm: null,
-    depthMinM: null,
-    depthMaxM: null,
-    habitats: [],
-  };
 }
