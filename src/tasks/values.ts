@@ -67,13 +67,11 @@ function valuesOfOthers(inBook: readonly Species[]): readonly ListedValue[] {
   const names = [...new Set(builtInValues.flatMap(({ species }) => species))].filter(
     (name) => !known.has(name),
   );
-  return names
-    .sort()
-    .flatMap((name) =>
-      everyValueOf({ id: '', ...speciesByName(name) }, []).map((value) => ({
-        species: name,
-        inBook: false,
-        value,
-      })),
-    );
+  return names.sort().flatMap((name) =>
+    everyValueOf({ id: '', ...speciesByName(name) }, []).map((value) => ({
+      species: name,
+      inBook: false,
+      value,
+    })),
+  );
 }
