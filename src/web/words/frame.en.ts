@@ -14,6 +14,7 @@ export const frameEn = {
   languages: { en: 'English', fr: 'Français' },
   theme: 'Light',
   themes: { paper: 'paper', night: 'night', sun: 'full sun' },
+  choices: 'Settings',
   who: 'Who types',
   whoHint: 'a role, as in "Recorder A"',
   invented: 'Everything in this book is invented: islands, people, animals.',
@@ -34,6 +35,7 @@ export const frameEn = {
     title: 'Three ways in',
     demo: 'Look around in the demo book',
     demoText: 'Three surveys of islands that do not exist. Nothing can be broken. In a new terminal:',
+    demoHere: 'You are in it: surveys of islands that do not exist. Nothing can be broken. The last one:',
     newSurvey: 'Begin a new survey',
     newSurveyText:
       'Name it, choose how a station is worked, write down the strata. Then type the first sheet.',

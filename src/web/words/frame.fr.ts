@@ -16,6 +16,7 @@ export const frameFr: typeof frameEn = {
   languages: { en: 'English', fr: 'Français' },
   theme: 'Lumière',
   themes: { paper: 'papier', night: 'nuit', sun: 'plein soleil' },
+  choices: 'Réglages',
   who: 'Qui saisit',
   whoHint: 'un rôle, comme « Saisie A »',
   invented: 'Tout est inventé dans ce carnet : îles, personnes, animaux.',
@@ -41,6 +42,8 @@ export const frameFr: typeof frameEn = {
     demo: 'Visiter le carnet de démonstration',
     demoText:
       'Trois campagnes dans des îles qui n’existent pas. Rien ne peut casser. Dans un nouveau terminal :',
+    demoHere:
+      'Vous y êtes : des campagnes dans des îles qui n’existent pas. Rien ne peut casser. La dernière :',
     newSurvey: 'Commencer une campagne',
     newSurveyText:
       'La nommer, choisir comment une station est faite, noter les strates. Puis saisir la première fiche.',

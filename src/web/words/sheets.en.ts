@@ -73,6 +73,7 @@ export const sheetsEn = {
   howList:
     'Write what stands on the slate: sandfish 182 190 lolly 150 +3. Enter goes on to the next belt; "none" and Enter: none seen.',
   help: 'How to type',
+  animalsAlone: (n: number): string => (n === 1 ? ' animal' : ' animals'),
   animals: (n: number) => `${n} ${n === 1 ? 'animal' : 'animals'}`,
   understood: (measured: number, least: number, most: number, more: number) => {
     const range = least === most ? `${least} mm` : `${least}-${most} mm`;

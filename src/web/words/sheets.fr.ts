@@ -78,6 +78,7 @@ export const sheetsFr: typeof sheetsEn = {
     'Écrivez ce qui est sur l’ardoise : sable 182 190 noire 150 +3. Entrée passe à la bande suivante ; « rien » et Entrée : rien vu.',
   help: 'Comment saisir',
   animals: animaux,
+  animalsAlone: (n) => (n > 1 ? ' animaux' : ' animal'),
   understood: (measured, least, most, more) => {
     const range = least === most ? `${least} mm` : `${least}-${most} mm`;
     const first = measured === 0 ? '' : `${animaux(measured)}, ${range}`;
