@@ -158,7 +158,8 @@ export function likelyDay(text: string): string | null {
   return second > 12 ? isoDay(third, first, second) : isoDay(third, second, first);
 }
 
-function isoDay(year: number, month: number, day: number): string | null {
+/** The day in ISO form when the calendar has it, else null. */
+export function isoDay(year: number, month: number, day: number): string | null {
   const date = new Date(Date.UTC(year, month - 1, day));
   const exists = year >= 1000 && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
   return exists ? date.toISOString().slice(0, 10) : null;

@@ -27,12 +27,28 @@ export interface Served {
   remove(): Promise<void>;
 }
 
+export function serveDemo(): Promise<Served> {
+  return serveBook((book) => ['serve', '--book', book, '--demo']);
+}
+
+/** A book that was just made: nothing in it. */
+export function serveEmpty(): Promise<Served> {
+  return serveBook((book) => {
+    execFileSync(process.execPath, ['bin/slateline.js', 'new', '--book', book, '--name', 'North reefs'], {
+      cwd: root,
+      stdio: 'ignore',
+    });
+    return ['serve', '--book', book];
+  });
+}
+
 /** Builds the screens when they are older than their sources. */
-export async function serveDemo(): Promise<Served> {
+async function serveBook(verb: (book: string) => readonly string[]): Promise<Served> {
   execFileSync(process.execPath, ['scripts/build-web.ts', '--if-needed'], { cwd: root, stdio: 'ignore' });
   const folder = mkdtempSync(join(tmpdir(), 'slateline-screens-'));
   const book = join(folder, 'book');
-  let { child, port } = await startServer(book, 0);
+  const words = verb(book);
+  let { child, port } = await startServer(words, 0);
   return {
     get url() {
       return `http://127.0.0.1:${port}/`;
@@ -40,7 +56,7 @@ export async function serveDemo(): Promise<Served> {
     book,
     kill: () => ended(child, 'SIGKILL'),
     start: async () => {
-      ({ child, port } = await startServer(book, port));
+      ({ child, port } = await startServer(words, port));
     },
     remove: async () => {
       await ended(child, 'SIGTERM');
@@ -49,8 +65,11 @@ export async function serveDemo(): Promise<Served> {
   };
 }
 
-async function startServer(book: string, port: number): Promise<{ child: ChildProcess; port: number }> {
-  const verb = ['bin/slateline.js', 'serve', '--book', book, '--demo', '--port', String(port)];
+async function startServer(
+  words: readonly string[],
+  port: number,
+): Promise<{ child: ChildProcess; port: number }> {
+  const verb = ['bin/slateline.js', ...words, '--port', String(port)];
   const child = spawn(process.execPath, verb, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
   const url = await new Promise<string>((found, failed) => {
     let said = '';

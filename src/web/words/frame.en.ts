@@ -31,6 +31,10 @@ export const frameEn = {
   reading: 'Reading the book …',
   nothingKept:
     'The program that holds the book does not answer, and this browser has not seen the book yet. Start it with:',
+  dayCell: {
+    two: (one: string, other: string) => `${one}, or ${other}? Write the month by its name.`,
+    none: (text: string) => `"${text}" cannot be read as one day. Write it as in 2026-09-30 or 30 Sep.`,
+  },
   start: {
     title: 'Three ways in',
     demo: 'Look around in the demo book',
@@ -50,19 +54,31 @@ export const frameEn = {
     name: 'Name of the survey',
     starts: 'First day',
     protocol: 'How a station is worked',
-    transects: 'Belts per station',
-    lengthM: 'Length of a belt, m',
-    widthM: 'Width of a belt, m',
-    gapM: 'Gap between belts, m',
-    measureFirst: 'Measure the first … of a species on a belt, then count',
+    numbers: {
+      transectsPerStation: 'Belts per station',
+      lengthM: 'Length of a belt, m',
+      widthM: 'Width of a belt, m',
+      gapM: 'Gap between belts, m',
+      measureFirst: 'Measure the first … of a species on a belt, then count',
+    },
     strata: 'Strata, one on each line: name, area in ha if known',
     stratumExample: 'reef flat, 420',
     species: 'Species looked for, one on each line: name, code, local name',
     speciesExample: 'Holothuria scabra, HSC, sandfish',
     make: 'Make the survey',
     cancel: 'Leave it',
-    needName: 'the survey needs a name',
-    needStratum: 'at least one stratum, else no station has a place',
+    asBefore: (survey: string) => `as in ${survey}`,
+    asks: {
+      name: 'The survey needs a name.',
+      stratum: 'At least one stratum, else no station has a place.',
+      number: (name: string, text: string) =>
+        `${name}: "${text}" is no number here; write it as in 40 or 1.5.`,
+      area: (line: number, text: string) =>
+        `Strata, line ${line}: "${text}" is no area in hectares. Write a number, as in 420 or 420.5, without marks between thousands.`,
+      twice: (line: number, text: string) => `Strata, line ${line}: "${text}" stands there twice.`,
+      otherArea: (name: string, areaHa: number | null) =>
+        `The book has "${name}" ${areaHa === null ? 'without an area' : `with ${areaHa} ha`}, for every survey. Write the same, or give the new ground a name of its own; an area is changed by bringing in a strata table or a map.`,
+    },
     offline: 'A new survey needs the program that holds the book; it does not answer now.',
     protocols: {
       'belts in series': 'belts in series, one after another',

@@ -37,6 +37,10 @@ export const frameFr: typeof frameEn = {
   reading: 'Lecture du carnet …',
   nothingKept:
     'Le programme qui tient le carnet ne répond pas, et ce navigateur n’a pas encore vu le carnet. Démarrez-le :',
+  dayCell: {
+    two: (un, autre) => `${un} ou ${autre} ? Écrivez le mois par son nom.`,
+    none: (texte) => `« ${texte} » ne se lit pas comme un seul jour. Écrivez-le comme 2026-09-30 ou 30 sept.`,
+  },
   start: {
     title: 'Trois entrées',
     demo: 'Visiter le carnet de démonstration',
@@ -59,19 +63,31 @@ export const frameFr: typeof frameEn = {
     name: 'Nom de la campagne',
     starts: 'Premier jour',
     protocol: 'Comment une station est faite',
-    transects: 'Bandes par station',
-    lengthM: 'Longueur d’une bande, m',
-    widthM: 'Largeur d’une bande, m',
-    gapM: 'Intervalle entre bandes, m',
-    measureFirst: 'Mesurer les … premiers d’une espèce sur une bande, puis compter',
+    numbers: {
+      transectsPerStation: 'Bandes par station',
+      lengthM: 'Longueur d’une bande, m',
+      widthM: 'Largeur d’une bande, m',
+      gapM: 'Intervalle entre bandes, m',
+      measureFirst: 'Mesurer les … premiers d’une espèce sur une bande, puis compter',
+    },
     strata: 'Strates, une par ligne : nom, surface en ha si connue',
     stratumExample: 'platier, 420',
     species: 'Espèces cherchées, une par ligne : nom, code, nom local',
     speciesExample: 'Holothuria scabra, HSC, holothurie de sable',
     make: 'Créer la campagne',
     cancel: 'Laisser',
-    needName: 'la campagne doit avoir un nom',
-    needStratum: 'au moins une strate, sinon aucune station n’a de place',
+    asBefore: (campagne) => `comme dans ${campagne}`,
+    asks: {
+      name: 'La campagne doit avoir un nom.',
+      stratum: 'Au moins une strate, sinon aucune station n’a de place.',
+      number: (nom, texte) =>
+        `${nom} : « ${texte} » n’est pas un nombre ici ; écrivez par exemple 40 ou 1,5.`,
+      area: (ligne, texte) =>
+        `Strates, ligne ${ligne} : « ${texte} » n’est pas une surface en hectares. Écrivez un nombre, comme 420 ou 420,5, sans signe entre les milliers.`,
+      twice: (ligne, texte) => `Strates, ligne ${ligne} : « ${texte} » y figure deux fois.`,
+      otherArea: (nom, surface) =>
+        `Le carnet a « ${nom} » ${surface === null ? 'sans surface' : `avec ${String(surface).replace('.', ',')} ha`}, pour toutes les campagnes. Écrivez la même, ou donnez un nom propre au nouveau terrain ; une surface se change en apportant un tableau de strates ou une carte.`,
+    },
     offline: 'Une nouvelle campagne a besoin du programme qui tient le carnet ; il ne répond pas.',
     protocols: {
       'belts in series': 'bandes en série, l’une après l’autre',
