@@ -19,10 +19,26 @@ export interface SurveyContext {
 /**
  * One pass over stations, transects and tallies. Only the given swim enters (1 unless said);
  * the others are kept beside it so that they can be named as left out.
- * A station whose stratum is unknown is a mistake of ours: imports refuse it.
  */
 export function joinSurvey(context: SurveyContext, rows: SurveyRows, swim = 1): SurveyInHand {
-  const strata = new Map(context.strata.map((stratum) => [stratum.id, stratum]));
+  return surveyOfStations(context, joinStations(context.strata, rows, swim));
+}
+
+/** A survey of stations that were joined before. */
+export function surveyOfStations(
+  { survey, protocol, targets }: Omit<SurveyContext, 'strata'>,
+  stations: readonly StationWithTransects[],
+): SurveyInHand {
+  return { survey, protocol, plannedAreaCm2: plannedAreaCm2(protocol, stations), stations, targets };
+}
+
+/** In order of their codes. A station whose stratum is unknown is a mistake of ours: imports refuse it. */
+export function joinStations(
+  strataOfBook: readonly Stratum[],
+  rows: SurveyRows,
+  swim = 1,
+): readonly StationWithTransects[] {
+  const strata = new Map(strataOfBook.map((stratum) => [stratum.id, stratum]));
   const talliesByTransect = groupTallies(rows.tallies);
   const transectsByStation = groupBy(rows.transects, (transect) => transect.stationId);
   const stations = rows.stations.map((record): StationWithTransects => {
@@ -38,14 +54,7 @@ export function joinSurvey(context: SurveyContext, rows: SurveyRows, swim = 1): 
       laterSwims: all.filter((transect) => transect.record.swim !== swim),
     };
   });
-  stations.sort((a, b) => compareCodes(a.record.code, b.record.code));
-  return {
-    survey: context.survey,
-    protocol: context.protocol,
-    plannedAreaCm2: plannedAreaCm2(context.protocol, stations),
-    stations,
-    targets: context.targets,
-  };
+  return stations.sort((a, b) => compareCodes(a.record.code, b.record.code));
 }
 
 function withTallies(

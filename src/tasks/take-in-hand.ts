@@ -2,9 +2,9 @@
 
 import { Failure } from '../survey/failure.ts';
 import { nearestName } from '../survey/nearest-name.ts';
-import type { SurveyInHand } from '../survey/observation.ts';
-import type { Store } from '../survey/store.ts';
-import { joinSurvey } from '../survey/survey-in-hand.ts';
+import type { StationWithTransects, SurveyInHand } from '../survey/observation.ts';
+import type { Store, SurveyRows } from '../survey/store.ts';
+import { joinStations, surveyOfStations } from '../survey/survey-in-hand.ts';
 import type { Protocol, SizeLimit, Species, Stratum, Survey, Target } from '../survey/words.ts';
 import { type TargetList, targetsOf } from './targets.ts';
 
@@ -82,8 +82,25 @@ export async function takeInHand(
   const rows = await store.surveyRecords(survey.id, options);
   const targetList = targetsOf(words, survey);
   const protocol = words.protocols.find((one) => one.id === survey.protocolId) ?? null;
-  const inHand = joinSurvey({ survey, protocol, strata: words.strata, targets: targetList.species }, rows);
-  return { inHand, targetList };
+  const stations = joinedOnce(words.strata, rows);
+  return {
+    inHand: surveyOfStations({ survey, protocol, targets: targetList.species }, stations),
+    targetList,
+  };
+}
+
+/** Rows that a store gave again are joined already, and what was learned from their stations is known: see `Archive`. */
+const joined = new WeakMap<SurveyRows, { readonly strata: string; readonly stations: Stations }>();
+type Stations = readonly StationWithTransects[];
+
+/** Joined anew where a stratum has changed: the stations carry its name and area. */
+function joinedOnce(strata: readonly Stratum[], rows: SurveyRows): Stations {
+  const text = JSON.stringify(strata);
+  const before = joined.get(rows);
+  if (before?.strata === text) return before.stations;
+  const stations = joinStations(strata, rows);
+  joined.set(rows, { strata: text, stations });
+  return stations;
 }
 
 function bySurveyStart(a: Survey, b: Survey): number {

@@ -17,6 +17,7 @@ import {
   type PosteriorTools,
 } from './posterior-tools.ts';
 import type { ProbabilityRows } from './probability-rows.ts';
+import { type PosteriorMemory, posteriorMemory } from './remembered-posteriors.ts';
 import type { StationCount } from './station-count.ts';
 import { zeroStratumPosterior } from './zero-stratum.ts';
 
@@ -45,18 +46,30 @@ const STATIONS_FOR_THE_FINE_GRID = 40;
 
 /** Makes a room with an empty memory; keep it for a whole report, since it grows faster with use. */
 export function createClumpedIntervals(priors: ClumpedPriors = DEFAULT_CLUMPED_PRIORS): ClumpedIntervals {
-  return withRows(priors, createRows(COARSE_SIGMAS), createRows(FINE_SIGMAS));
+  const memory = {
+    coarse: createRows(COARSE_SIGMAS),
+    fine: createRows(FINE_SIGMAS),
+    posteriors: posteriorMemory(),
+  };
+  return withMemory(priors, memory);
 }
 
-function withRows(priors: ClumpedPriors, coarse: ProbabilityRows, fine: ProbabilityRows): ClumpedIntervals {
-  const few = createTools(priors, coarse);
-  const many = createTools(priors, fine);
+interface Memory {
+  readonly coarse: ProbabilityRows;
+  readonly fine: ProbabilityRows;
+  readonly posteriors: PosteriorMemory;
+}
+
+function withMemory(priors: ClumpedPriors, memory: Memory): ClumpedIntervals {
+  const few = createTools(priors, memory.coarse);
+  const many = createTools(priors, memory.fine);
   const toolsFor = (stations: number) => (stations > STATIONS_FOR_THE_FINE_GRID ? many : few);
   return {
     priors,
-    posterior: (counts) => clumpedPosterior(counts, toolsFor(counts.length)),
+    posterior: (counts) =>
+      memory.posteriors.find(counts, priors, () => clumpedPosterior(counts, toolsFor(counts.length))),
     tools: toolsFor,
     zeroStratum: (areasM2) => zeroStratumPosterior(areasM2, priors),
-    withPriors: (others) => withRows(others, coarse, fine),
+    withPriors: (others) => withMemory(others, memory),
   };
 }

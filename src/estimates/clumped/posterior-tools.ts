@@ -27,8 +27,11 @@ export function createTools(priors: ClumpedPriors, rows: ProbabilityRows): Poste
 
 /** An empty memory of rows on one list of sigmas for all priors, so that priors can share it. */
 export function createRows(sigmas: number): ProbabilityRows {
+  return createProbabilityRows(sigmaGrid(sigmas));
+}
+
+/** Standard deviations of the log rate on equally spaced logarithms. */
+export function sigmaGrid(sigmas: number): Float64Array {
   const step = Math.log(LARGEST_LOG_RATE_SD / SMALLEST_LOG_RATE_SD) / (sigmas - 1);
-  return createProbabilityRows(
-    Float64Array.from({ length: sigmas }, (_, j) => SMALLEST_LOG_RATE_SD * Math.exp(j * step)),
-  );
+  return Float64Array.from({ length: sigmas }, (_, j) => SMALLEST_LOG_RATE_SD * Math.exp(j * step));
 }

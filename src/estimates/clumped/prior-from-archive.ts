@@ -1,20 +1,20 @@
-import { logObservedDensity } from './clumped-posterior.ts';
-import { type ClumpedPriors, DEFAULT_CLUMPED_PRIORS, type LogNormalPrior } from './clumped-priors.ts';
+import {
+  type ClumpedPriors,
+  DEFAULT_CLUMPED_PRIORS,
+  kGrid,
+  type LogNormalPrior,
+  weighted,
+} from './clumped-priors.ts';
+import { type ClumpingReader, type ClumpingShown, clumpingReader } from './clumping-shown.ts';
 import { logSumExp } from './log-sum.ts';
-import { LATTICE_STEP_LOG } from './mass-lattice.ts';
-import { type LogLikelihoodAt, negativeBinomialLikelihood } from './negative-binomial.ts';
-import { COARSE_SIGMAS, createRows, createTools, type PosteriorTools } from './posterior-tools.ts';
-import { requireStationCounts, type StationCount } from './station-count.ts';
+import { COARSE_SIGMAS, sigmaGrid } from './posterior-tools.ts';
+import type { StationCount } from './station-count.ts';
 
 /** A prior from an archive is never surer of itself than this, in standard deviations of the logarithm. */
 const NARROWEST_SD_LOG_K = 0.6;
 const NARROWEST_SD_LOG_SIGMA = 0.3;
 /** The medians move at most this far, in standard deviations of the default prior. */
 const FURTHEST_IN_SD = 0.5;
-const STRIDE = 4;
-/** Clumping shows near the observed mean: a factor of 55 to either side is more than enough. */
-const REACH_LOG = 4;
-const FEWEST_STATIONS = 3;
 
 /** Station counts of one stratum in one earlier survey: stations that share one mean density. */
 export type EarlierCounts = readonly StationCount[];
@@ -30,50 +30,33 @@ export type EarlierCounts = readonly StationCount[];
  * 0.52, sigma from 1.15 to 1.71): docs/methods/clumped-interval.md shows what happens without. Surveys with fewer than three stations or without animals show no clumping and are passed
  * over; when none is left the default comes back, and `source` says so.
  */
-export function priorFromArchive(
-  surveys: readonly EarlierCounts[],
-  tools: PosteriorTools = createTools(DEFAULT_CLUMPED_PRIORS, createRows(COARSE_SIGMAS)),
-): ClumpedPriors {
-  const speaking = surveys.filter(
-    (survey) => survey.length >= FEWEST_STATIONS && survey.some((station) => station.animals > 0),
-  );
-  if (speaking.length === 0) return DEFAULT_CLUMPED_PRIORS;
-  const overK = Float64Array.from(tools.ks.logWeights);
-  const overSigma = Float64Array.from(tools.sigmas.logWeights);
-  for (const survey of speaking) {
-    requireStationCounts(survey);
-    const negativeBinomial = negativeBinomialLikelihood(survey, tools.ks.values);
-    const lognormalPoisson = tools.rows.likelihood(survey);
-    addDensitySummedOut(overK, survey, (index, into) => negativeBinomial(index * LATTICE_STEP_LOG, into));
-    addDensitySummedOut(overSigma, survey, lognormalPoisson);
+export function priorFromArchive(surveys: readonly EarlierCounts[]): ClumpedPriors {
+  return priorFromClumping(surveys.map(clumpingShownBy).filter((shown) => shown !== null));
+}
+
+const ks = kGrid(DEFAULT_CLUMPED_PRIORS.negativeBinomialK);
+const sigmas = weighted(sigmaGrid(COARSE_SIGMAS), DEFAULT_CLUMPED_PRIORS.logRateSd);
+
+/** All that is costly in a prior, and the same for any survey that comes after. */
+export const clumpingShownBy: ClumpingReader = clumpingReader(ks.values, sigmas.values);
+
+/** The prior of `priorFromArchive`, from what each stratum of each survey shows. */
+export function priorFromClumping(shown: readonly ClumpingShown[]): ClumpedPriors {
+  if (shown.length === 0) return DEFAULT_CLUMPED_PRIORS;
+  const overK = Float64Array.from(ks.logWeights);
+  const overSigma = Float64Array.from(sigmas.logWeights);
+  for (const { ofK, ofSigma } of shown) {
+    for (let j = 0; j < overK.length; j++) overK[j] = overK[j]! + ofK[j]!;
+    for (let j = 0; j < overSigma.length; j++) overSigma[j] = overSigma[j]! + ofSigma[j]!;
   }
   const { negativeBinomialK, logRateSd, models } = DEFAULT_CLUMPED_PRIORS;
   return {
     source: 'archive',
-    negativeBinomialK: held(summary(tools.ks.values, overK, NARROWEST_SD_LOG_K), negativeBinomialK),
-    logRateSd: held(summary(tools.sigmas.values, overSigma, NARROWEST_SD_LOG_SIGMA), logRateSd),
+    negativeBinomialK: held(summary(ks.values, overK, NARROWEST_SD_LOG_K), negativeBinomialK),
+    logRateSd: held(summary(sigmas.values, overSigma, NARROWEST_SD_LOG_SIGMA), logRateSd),
     models,
-    earlierSurveys: speaking.length,
+    earlierSurveys: shown.length,
   };
-}
-
-/** Adds one survey's log likelihood of each clumping value, its density flat in logarithm and summed out. */
-function addDensitySummedOut(
-  total: Float64Array,
-  survey: readonly StationCount[],
-  at: LogLikelihoodAt,
-): void {
-  const centre = logObservedDensity(survey);
-  const first = Math.ceil((centre - REACH_LOG) / LATTICE_STEP_LOG / STRIDE) * STRIDE;
-  const last = (centre + REACH_LOG) / LATTICE_STEP_LOG;
-  const columns: Float64Array[] = [];
-  for (let index = first; index <= last; index += STRIDE) {
-    const column = new Float64Array(total.length);
-    at(index, column);
-    columns.push(column);
-  }
-  for (let j = 0; j < total.length; j++)
-    total[j] = total[j]! + logSumExp(columns.map((column) => column[j]!));
 }
 
 /** The median shown, but no further from the default's than half a standard deviation of the default. */

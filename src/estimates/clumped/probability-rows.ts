@@ -1,3 +1,4 @@
+import { distinctCounts } from './distinct-counts.ts';
 import { type LogProbabilitiesAt, lognormalPoisson } from './lognormal-poisson.ts';
 import { LATTICE_STEP_LOG } from './mass-lattice.ts';
 import { SQUARE_METRES_PER_HA, type StationCount } from './station-count.ts';
@@ -14,12 +15,6 @@ export interface ProbabilityRows {
 
 /** About 40 MB of rows; then everything is forgotten and the memory starts anew. */
 const MOST_ROWS = 120_000;
-
-interface CountOnArea {
-  readonly animals: number;
-  readonly areaM2: number;
-  stations: number;
-}
 
 /** Rows for a fixed list of standard deviations of the log rate. */
 export function createProbabilityRows(sigmas: Float64Array): ProbabilityRows {
@@ -62,15 +57,6 @@ export function createProbabilityRows(sigmas: Float64Array): ProbabilityRows {
   }
 
   return { sigmas, likelihood };
-}
-
-function distinctCounts(counts: readonly StationCount[]): readonly CountOnArea[] {
-  const distinct = new Map<string, CountOnArea>();
-  for (const { animals, areaM2 } of counts) {
-    const count = getOrMake(distinct, `${animals} ${areaM2}`, () => ({ animals, areaM2, stations: 0 }));
-    count.stations += 1;
-  }
-  return [...distinct.values()];
 }
 
 function getOrMake<K, V>(map: Map<K, V>, key: K, make: () => V): V {

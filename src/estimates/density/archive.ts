@@ -3,21 +3,14 @@
 import { observeSpecies, type SurveyInHand } from '../../survey/observation.ts';
 import type { Species } from '../../survey/words.ts';
 import { type ClumpedIntervals, createClumpedIntervals } from '../clumped/clumped-intervals.ts';
-import { type ClumpedPriors, DEFAULT_CLUMPED_PRIORS } from '../clumped/clumped-priors.ts';
-import { COARSE_SIGMAS, createRows, createTools } from '../clumped/posterior-tools.ts';
-import { type EarlierCounts, priorFromArchive } from '../clumped/prior-from-archive.ts';
+import type { ClumpingShown } from '../clumped/clumping-shown.ts';
+import { clumpingShownBy, type EarlierCounts, priorFromClumping } from '../clumped/prior-from-archive.ts';
 
-/**
- * Priors by the very counts they were made from. While tonight's sheets come in, a server asks again and again, and
- * what earlier surveys show stays as it is.
- */
-const priorsKnown = new Map<string, ClumpedPriors>();
-const mostPriorsKnown = 200;
+/** Shared by all archives: it only remembers what was computed, and forgets by itself when that grows large. */
+const intervals = createClumpedIntervals();
 
 export class Archive {
   readonly #earlier: SurveyInHand[] = [];
-  readonly #default = createClumpedIntervals();
-  readonly #tools = createTools(DEFAULT_CLUMPED_PRIORS, createRows(COARSE_SIGMAS));
   readonly #bySpecies = new Map<string, ClumpedIntervals>();
 
   remember(survey: SurveyInHand): void {
@@ -30,30 +23,37 @@ export class Archive {
     const key = `${survey.protocol?.id ?? ''} ${species.id}`;
     const known = this.#bySpecies.get(key);
     if (known !== undefined) return known;
-    const intervals = this.#default.withPriors(this.#priorFrom(this.#earlierCounts(species, survey)));
-    this.#bySpecies.set(key, intervals);
-    return intervals;
-  }
-
-  /** Found again where the same counts were asked about before: of a large archive they take a tenth of a second a species. */
-  #priorFrom(earlier: readonly EarlierCounts[]): ClumpedPriors {
-    const key = JSON.stringify(earlier);
-    const known = priorsKnown.get(key);
-    if (known !== undefined) return known;
-    const prior = priorFromArchive(earlier, this.#tools);
-    if (priorsKnown.size >= mostPriorsKnown) priorsKnown.clear();
-    priorsKnown.set(key, prior);
-    return prior;
-  }
-
-  /** Station counts of each earlier survey and stratum, since one stratum has one mean. */
-  #earlierCounts(species: Species, survey: SurveyInHand): readonly EarlierCounts[] {
-    return this.#earlier
+    const shown = this.#earlier
       .filter((one) => one.protocol?.id === survey.protocol?.id && one.survey.id !== survey.survey.id)
-      .flatMap((one) => countsByStratum(one, species));
+      .flatMap((one) => shownBy(one, species));
+    const found = intervals.withPriors(priorFromClumping(shown));
+    this.#bySpecies.set(key, found);
+    return found;
   }
 }
 
+/**
+ * What each survey shows, by its very stations: worked out once for as long as somebody holds them, whichever answer
+ * asks and whatever was saved to other surveys. The stations are values that never change; a survey that was read
+ * again has other ones.
+ */
+const shownByStations = new WeakMap<SurveyInHand['stations'], Map<string, readonly ClumpingShown[]>>();
+
+function shownBy(survey: SurveyInHand, species: Species): readonly ClumpingShown[] {
+  const known = shownByStations.get(survey.stations) ?? new Map<string, readonly ClumpingShown[]>();
+  shownByStations.set(survey.stations, known);
+  // All that an observation asks of a species.
+  const key = JSON.stringify([species.id, species.name, species.group]);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const shown = countsByStratum(survey, species)
+    .map(clumpingShownBy)
+    .filter((one) => one !== null);
+  known.set(key, shown);
+  return shown;
+}
+
+/** Station counts of each stratum, since one stratum has one mean. */
 function countsByStratum(survey: SurveyInHand, species: Species): readonly EarlierCounts[] {
   const strata = new Map<string, { animals: number; areaM2: number }[]>();
   for (const one of observeSpecies(survey, species)) {
