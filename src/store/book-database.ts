@@ -88,6 +88,20 @@ export function inTransaction<Value>(
   });
 }
 
+/** All that is read is of one moment: in WAL a reader keeps the pages it began with while others write. */
+export async function inSnapshot<Value>(
+  { sqlite, folder }: BookDatabase,
+  work: () => Promise<Value>,
+): Promise<Value> {
+  withFailures(folder, () => sqlite.exec('BEGIN'));
+  try {
+    return await work();
+  } finally {
+    // Nothing was written; a fault of the disk may have ended it already.
+    if (sqlite.isTransaction) sqlite.exec('ROLLBACK');
+  }
+}
+
 /** What SQLite says, as a failure a person can act on. */
 export function withFailures<Value>(folder: string, work: () => Value): Value {
   try {

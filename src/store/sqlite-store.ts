@@ -9,9 +9,10 @@ import type { SheetStore } from '../survey/acts.ts';
 import type { BookInfo } from '../survey/store.ts';
 import type { RecordKind, RecordOf } from '../survey/words.ts';
 import { asOfView } from './as-of-view.ts';
-import { type BookDatabase, guarded, withFailures } from './book-database.ts';
+import { type BookDatabase, guarded, inSnapshot, withFailures } from './book-database.ts';
 import { type LastWritten, lastWritten } from './book-place.ts';
 import { dataVersionOf } from './book-summary.ts';
+import { type Standing, standingOf, surveysChangedSince } from './changed-surveys.ts';
 import type { AnyKysely } from './current-tables.ts';
 import { dumpTables } from './dump-tables.ts';
 import { type AnyRow, kindTables } from './kind-tables.ts';
@@ -28,6 +29,14 @@ export interface SqliteStore extends SheetStore {
   dump(): Promise<string>;
   lastWritten(): Promise<LastWritten>;
   asOf(instant: string): Promise<SqliteStore>;
+  /**
+   * Everything that `work` reads is of one moment, whatever others write meanwhile. One after the other on
+   * one store; nothing is written within.
+   */
+  atOneMoment<Value>(work: () => Promise<Value>): Promise<Value>;
+  standing(): Promise<Standing>;
+  /** Null when it cannot be told: see `changed-surveys.ts`. */
+  surveysChangedSince(since: Standing): Promise<ReadonlySet<string> | null>;
 }
 
 /** `makeMemory` makes an empty book in memory with the same name, for a view of the past. */
@@ -53,6 +62,9 @@ export function sqliteStore(
     },
     lastWritten: async () => withFailures(folder, () => lastWritten(database)),
     dataVersion: async () => withFailures(folder, () => dataVersionOf(database)),
+    atOneMoment: (work) => inSnapshot(database, work),
+    standing: async () => withFailures(folder, () => standingOf(database)),
+    surveysChangedSince: async (since) => withFailures(folder, () => surveysChangedSince(database, since)),
     rebuild: async () => rebuildTables({ from: database, into: database }),
     dump: async () => withFailures(folder, () => [...dumpTables(database)].join('')),
     close: () => closeDatabase(database),

@@ -1,29 +1,88 @@
-/** A store that remembers the counts it has read for as long as the book stands: rooms opened one after the other read them once. */
+/**
+ * A book that remembers what it has read. Saves come in all evening and touch one survey; the others are not read
+ * again to learn from them. What is given is always what the book holds at the moment of the reading: each reading
+ * begins by asking the store which surveys have changed, and forgets those, or all of them when it cannot be told.
+ */
 
-import type { Store, SurveyRows } from '../../survey/store.ts';
+import type { SqliteStore } from '../../store/sqlite-store.ts';
+import type { Store } from '../../survey/store.ts';
+import { keptSurveys } from './kept-surveys.ts';
 
-/** Beyond so many counts memory is dearer than reading. */
-const mostTallies = 1_000_000;
+export interface RememberingStore {
+  /** Work that only reads, all of it of one moment. One after the other: one connection has one moment. */
+  reading<Value>(work: (store: Store) => Promise<Value>): Promise<Value>;
+}
 
-export function rememberingStore(store: Store): Store {
-  let version = '';
-  let tallies = 0;
-  const known = new Map<string, SurveyRows>();
-  const surveyRecords: Store['surveyRecords'] = async (surveyId, options = { lengths: true }) => {
-    // With lengths a survey is several times as large and is asked for alone.
-    if (options.lengths) return store.surveyRecords(surveyId, options);
-    const now = await store.dataVersion();
-    if (now !== version) {
-      known.clear();
-      version = now;
-      tallies = 0;
+/** Counts beyond a million take more memory than a small laptop has to spare; those of the newest survey come first. */
+const mostCounts = 1_000_000;
+/** With their lengths, those that were looked at last. */
+const mostCountsAndLengths = 300_000;
+
+type BookRead = Pick<SqliteStore, 'atOneMoment' | 'standing' | 'surveysChangedSince'> & Store;
+
+export function rememberingStore(
+  store: BookRead,
+  limits = { counts: mostCounts, countsAndLengths: mostCountsAndLengths },
+): RememberingStore {
+  const counts = keptSurveys(limits.counts, 'first');
+  const withLengths = keptSurveys(limits.countsAndLengths, 'last');
+  const seen = keptSpecies();
+  let standing: Awaited<ReturnType<BookRead['standing']>> | null = null;
+
+  async function forgetChanged(): Promise<void> {
+    const changed = standing === null ? null : await store.surveysChangedSince(standing);
+    for (const kept of [counts, withLengths, seen]) {
+      if (changed === null) kept.forgetAll();
+      else for (const surveyId of changed) kept.forget(surveyId);
     }
-    const before = known.get(surveyId);
-    if (before !== undefined) return before;
-    const rows = await store.surveyRecords(surveyId, options);
-    tallies += rows.tallies.length;
-    if (tallies <= mostTallies) known.set(surveyId, rows);
-    return rows;
+    standing = await store.standing();
+  }
+
+  const surveyRecords: Store['surveyRecords'] = async (surveyId, options = { lengths: true }) => {
+    const kept = options.lengths ? withLengths : counts;
+    return kept.find(surveyId) ?? kept.keep(surveyId, await store.surveyRecords(surveyId, options));
   };
-  return { ...store, surveyRecords };
+  const remembering: Store = {
+    ...store,
+    surveyRecords,
+    speciesSeen: () =>
+      seen.all(
+        () => store.speciesSeen(),
+        async (surveyId) => (await surveyRecords(surveyId, { lengths: false })).tallies,
+      ),
+  };
+  return {
+    reading: (work) =>
+      store.atOneMoment(async () => {
+        await forgetChanged();
+        return work(remembering);
+      }),
+  };
+}
+
+/** The species seen in each survey; a survey that has changed is looked through alone. */
+function keptSpecies() {
+  let known: Map<string, ReadonlySet<string>> | null = null;
+  const changed = new Set<string>();
+  return {
+    forget: (surveyId: string) => void changed.add(surveyId),
+    forgetAll: () => {
+      known = null;
+      changed.clear();
+    },
+    all: async (
+      readAll: Store['speciesSeen'],
+      talliesOf: (surveyId: string) => Promise<readonly { readonly speciesId: string }[]>,
+    ): Promise<ReadonlyMap<string, ReadonlySet<string>>> => {
+      const found = known ?? new Map(await readAll());
+      for (const surveyId of changed) {
+        const species = new Set((await talliesOf(surveyId)).map((tally) => tally.speciesId));
+        if (species.size > 0) found.set(surveyId, species);
+        else found.delete(surveyId);
+      }
+      changed.clear();
+      known = found;
+      return new Map(found);
+    },
+  };
 }

@@ -4,6 +4,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { parseHTML } from 'linkedom';
 import { openBook } from '../../store/book-folder.ts';
 import { Failure } from '../../survey/failure.ts';
+import type { Store } from '../../survey/store.ts';
 import { doWork } from '../../tasks/sheets/work-orders.ts';
 import { identityMaker } from '../identity.ts';
 import { programVersion } from '../program-version.ts';
@@ -27,15 +28,19 @@ port.on('message', (request: WorkRequest) => {
 });
 
 async function work({ number, order }: WorkRequest): Promise<void> {
-  try {
-    const text = await doWork(order, {
-      store: remembering,
+  const doOrder = (from: Store) =>
+    doWork(order, {
+      store: from,
       newId,
       version: programVersion(),
       fonts: reportFonts,
       document: () => parseHTML('<!doctype html><html></html>').document,
       onStep: (step) => send({ number, step }),
     });
+  try {
+    // An import writes: it has the book itself, and what it finds there is what it compares with.
+    const text =
+      order.task === 'import' ? await doOrder(store) : await remembering.reading((moment) => doOrder(moment));
     send({ number, text });
   } catch (error) {
     if (error instanceof Failure) {
