@@ -44,14 +44,14 @@ export interface Served {
 }
 
 /** The program itself, as a person starts it; resolves when it says where it is. */
-export function startServer(book: string): Promise<Served> {
+export function startServer(book: string, stderr: 'inherit' | 'pipe' = 'inherit'): Promise<Served> {
   const program = join(import.meta.dirname, '../../bin/slateline.js');
   const child = spawn(process.execPath, [program, 'serve', '--book', book, '--port', '0'], {
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', stderr],
   });
   return new Promise((resolve, reject) => {
     let said = '';
-    child.stdout.on('data', (part: Buffer) => {
+    child.stdout!.on('data', (part: Buffer) => {
       said += part.toString();
       const url = /http:\S+/.exec(said)?.[0];
       if (url !== undefined && said.includes('\n')) resolve({ url, process: child });

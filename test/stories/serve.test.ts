@@ -55,6 +55,19 @@ describe('slateline serve', () => {
     expect((await slateline('serve', '--book', book, '--get', '/api/nowhere')).exitCode).toBe(1);
   });
 
+  it('says nothing when it is stopped, though it was still working something out', async () => {
+    const { process: server, url } = await startServer(book, 'pipe');
+    let said = '';
+    server.stderr!.on('data', (part: Buffer) => {
+      said += part.toString();
+    });
+    const asked = fetch(new URL(`/api/surveys/${surveyId}/sizes`, url)).catch(() => null);
+    const gone = new Promise((resolve) => server.once('exit', resolve));
+    server.kill('SIGTERM');
+    expect([await gone, said]).toEqual([0, '']);
+    await asked;
+  });
+
   it('makes the demo book when it is asked to and there is none', async () => {
     const demo = join(temporaryFolder(), 'demo');
     const { rows } = await slatelineJson('serve', '--book', demo, '--demo', '--get', '/api/book');

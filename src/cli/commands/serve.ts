@@ -55,6 +55,8 @@ async function serveUntilStopped(
   options: ServeOptions,
   address: string,
 ): Promise<void> {
+  // Before anybody can know the address: a stop that comes early is a stop.
+  const stopped = stopAsked();
   const listening = await listen(house.app, { address, port: options.port });
   house.setPort(listening.port);
   // What fails here is told to whoever asks for it.
@@ -72,7 +74,7 @@ async function serveUntilStopped(
     io.stdout(`Slateline is at ${url}\n`);
     io.stdout(`It serves ${options.book} to this computer only. Ctrl-C stops it.\n`);
   }
-  await stopAsked();
+  await stopped;
   await listening.close();
 }
 

@@ -9,7 +9,7 @@ import { programVersion } from '../program-version.ts';
 import { today } from '../today.ts';
 import { photoShelf } from './photo-shelf.ts';
 import { screenFiles } from './screen-files.ts';
-import { workThreads } from './work-threads.ts';
+import { ThreadEnded, workThreads } from './work-threads.ts';
 
 export interface OpenHouse {
   readonly app: App;
@@ -32,6 +32,7 @@ export async function openHouse(
   const store = await openBook(folder, { busyTimeoutMs });
   const work = workThreads(folder);
   let port = 0;
+  let stopping = false;
   const { identity } = await store.lastWritten();
   if (identity !== null) io.continueAfter?.(identity);
   const app = createApp({
@@ -47,26 +48,51 @@ export async function openHouse(
     pause: (ms) => new Promise((resolve) => (ms === 0 ? setImmediate(resolve) : setTimeout(resolve, ms))),
     device: io.device,
     version: programVersion(),
-    log: (error) => io.stderr(`${error instanceof Error ? error.stack : String(error)}\n`),
+    log: (error) => {
+      // Whoever closed the server knows that what it was working out is given up.
+      if (stopping && error instanceof ThreadEnded) return;
+      io.stderr(`${error instanceof Error ? error.stack : String(error)}\n`);
+    },
   });
+  const inHand = workInHand();
+  const request: App['request'] = (asked) => inHand.until(app.request(asked));
+  const warm = async () => {
+    work.warm();
+    const ask = (path: string) => request(new Request(`http://127.0.0.1:${port}${path}`));
+    const { surveys } = (await (await ask('/api/surveys')).json()) as SurveyList;
+    const latest = surveys.at(-1);
+    const rooms = latest === undefined ? [] : ['densities?by=survey', 'densities?by=stratum'];
+    for (const room of rooms) if (!stopping) await ask(`/api/surveys/${latest!.survey.id}/${room}`);
+  };
   return {
-    app,
+    app: { ...app, request },
     setPort: (known) => {
       port = known;
     },
-    warm: async () => {
-      work.warm();
-      const ask = (path: string) => app.request(new Request(`http://127.0.0.1:${port}${path}`));
-      const { surveys } = (await (await ask('/api/surveys')).json()) as SurveyList;
-      const latest = surveys.at(-1);
-      if (latest === undefined) return;
-      const rooms = ['densities?by=survey', 'densities?by=stratum'];
-      for (const room of rooms) await ask(`/api/surveys/${latest.survey.id}/${room}`);
-    },
+    warm: () => inHand.until(warm()),
     close: async () => {
+      stopping = true;
       await app.idle();
       await work.close();
+      // Given up by now; whatever of it still looks at the book must find it open.
+      await inHand.ended();
       await store.close();
+    },
+  };
+}
+
+/** What has begun and not ended. */
+function workInHand() {
+  const begun = new Set<Promise<unknown>>();
+  return {
+    until: <Value>(work: Promise<Value>): Promise<Value> => {
+      begun.add(work);
+      const done = () => begun.delete(work);
+      work.then(done, done);
+      return work;
+    },
+    ended: async () => {
+      while (begun.size > 0) await Promise.allSettled(begun);
     },
   };
 }

@@ -9,6 +9,14 @@ import { Failure } from '../../survey/failure.ts';
 import type { WorkOrder } from '../../tasks/sheets/work-orders.ts';
 import type { WorkMessage } from './work-messages.ts';
 
+/** What whoever still waits is told when a thread goes; no fault when the server was stopped. */
+export class ThreadEnded extends Error {
+  constructor() {
+    super('the working thread ended');
+    this.name = 'ThreadEnded';
+  }
+}
+
 export interface WorkThreads extends Work {
   /** Starts the reading threads before anybody asks: it takes half a second to load. */
   warm(): void;
@@ -18,7 +26,9 @@ export interface WorkThreads extends Work {
 export function workThreads(folder: string): WorkThreads {
   const readers = new Map<ReaderName, Thread>();
   const living = new Set<Thread>();
+  let closed = false;
   const start = () => {
+    if (closed) throw new ThreadEnded();
     const thread = startThread(folder, () => {
       living.delete(thread);
       for (const [name, reader] of readers) if (reader === thread) readers.delete(name);
@@ -36,7 +46,7 @@ export function workThreads(folder: string): WorkThreads {
       reader('records');
       reader('numbers');
     },
-    read: (order) => {
+    read: async (order) => {
       const isEstimate = order.task === 'densities' || order.task === 'sizes';
       return reader(isEstimate ? 'numbers' : 'records').work(order, () => {});
     },
@@ -54,6 +64,7 @@ export function workThreads(folder: string): WorkThreads {
       }
     },
     close: async () => {
+      closed = true;
       await Promise.all([...living].map((thread) => thread.end()));
     },
   };
@@ -96,7 +107,7 @@ function startThread(folder: string, onGone: () => void): Thread {
   worker.on('error', giveUp);
   worker.on('exit', () => {
     onGone();
-    giveUp(new Error('the working thread ended'));
+    giveUp(new ThreadEnded());
   });
   // Waiting for work must not keep the program alive.
   worker.unref();
