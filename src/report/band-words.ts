@@ -3,7 +3,7 @@
 import * as Plot from '@observablehq/plot';
 import type { DensityAnswer } from '../estimates/answers.ts';
 import { densityPhrases } from './catalogue/density-phrases.ts';
-import { type Language, sentence } from './catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from './catalogue/sentence.ts';
 import { colours } from './colours.ts';
 import { answerInBrief } from './density-words.ts';
 import type { BandFrame, BandRow } from './fading-band.ts';
@@ -91,7 +91,7 @@ export function reasonMark(
 /** The reason in as many lines as the row has room for. */
 function reasonInPlace(answer: DensityAnswer, layout: BandLayout, frame: BandFrame): string {
   const phrases = densityPhrases(frame.language);
-  const words = answer.reason === null ? phrases.noAnswer : sentence(frame.language, answer.reason);
+  const words = answer.reason === null ? phrases.noAnswer : sentenceOnPaper(frame.language, answer.reason);
   const width = layout.narrow ? frame.width : frame.width - layout.marginLeft - layout.marginRight - 8;
   const letters = Math.floor(width / 5.6);
   const lines = wrapWords(words, letters);

@@ -1,6 +1,6 @@
 /** Biomass as a table for the command line, survey by survey, with the weights it rests on and what has to be said. */
 
-import type { BiomassAnswer } from '../estimates/biomass/biomass-answer.ts';
+import type { BiomassAnswer, WeightBasis } from '../estimates/biomass/biomass-answer.ts';
 import type { FittedPair } from '../estimates/biomass/fit-length-weight.ts';
 import type { Interval } from '../estimates/shapes.ts';
 import type { Reason } from '../survey/message.ts';
@@ -8,8 +8,9 @@ import type { MeanWeight } from '../survey/value-words.ts';
 import type { Species } from '../survey/words.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { weightPhrases } from './catalogue/weight-phrases.ts';
+import { groupedNotes } from './grouped-notes.ts';
 import { formatCount, formatInterval, formatShare, formatShort, formatSignificant } from './numbers.ts';
-import { speciesNames } from './species-names.ts';
+import { fullName, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 import { meanWeightInWords, pairInWords } from './value-words.ts';
 
@@ -19,16 +20,17 @@ interface BiomassWords {
   readonly fits: readonly { readonly species: string; readonly fit: FittedPair }[];
 }
 
+/** Survey by survey the table; the weights they rest on and what has to be said stand once, below them all. */
 export function biomassLines(answers: readonly BiomassAnswer[], words: BiomassWords): readonly string[] {
   const nameOf = speciesNames(words.species);
-  const fits = words.fits.map((one) => ({ ...one, species: nameOf(one.species).label }));
-  const named = answers.map((answer) => ({ ...answer, species: nameOf(answer.species).label }));
-  const surveys = [...new Set(named.map((answer) => answer.survey))];
-  return surveys.flatMap((survey, i) => {
-    const own = named.filter((answer) => answer.survey === survey);
-    const table = textTable(columns(words.confidence, own), own);
-    return [...(i > 0 ? [''] : []), survey, '', table, ...basisLines(own, fits), ...biomassNotes(own)];
+  const surveys = [...new Set(answers.map((answer) => answer.survey))];
+  const tables = surveys.flatMap((survey, i) => {
+    const own = answers
+      .filter((answer) => answer.survey === survey)
+      .map((answer) => ({ ...answer, species: nameOf(answer.species).label }));
+    return [...(i > 0 ? [''] : []), survey, '', textTable(columns(words.confidence, own), own)];
   });
+  return [...tables, ...basisLines(answers, words), ...biomassNotes(answers, words)];
 }
 
 function columns(confidence: number, answers: readonly BiomassAnswer[]): readonly Column<BiomassAnswer>[] {
@@ -76,69 +78,54 @@ function tonnesInterval(interval: Interval | null): string {
   return interval === null ? '–' : formatInterval([interval[0] / 1000, interval[1] / 1000]);
 }
 
-/** Where the weights come from: once per species. */
-export function basisLines(
-  answers: readonly BiomassAnswer[],
-  fits: readonly { readonly species: string; readonly fit: FittedPair }[],
-  language: Language = 'en',
-): readonly string[] {
-  const words = weightPhrases(language);
+/** Where the weights come from: once per species, with its scientific name. */
+function basisLines(answers: readonly BiomassAnswer[], { species, fits }: BiomassWords): readonly string[] {
+  const words = weightPhrases('en');
+  const nameOf = speciesNames(species);
   const lines = new Set<string>();
-  for (const { species, basis } of answers) {
+  for (const { species: name, basis } of answers) {
     if (basis === null) continue;
-    const { status, source } = basis.origin;
-    const from = status === 'memory' ? words.memory(source) : words.source(source);
-    const told =
-      basis.by === 'pair'
-        ? pairInWords(basis.pair, language)
-        : basis.means.map((mean) => meanInWords(mean, language)).join(words.or);
-    lines.add(`  ${words.basis(species, told, from)}`);
-    const fit = fits.find((one) => one.species === species)?.fit;
-    if (fit !== undefined && status === 'fit')
-      lines.add(`      ${fitInWords(fit, basis.by === 'pair' ? basis.correction : 1, language)}`);
+    lines.add(
+      `  ${words.pairLine(fullName(nameOf(name)), basisInWords(basis), originInWords(basis.origin))}`,
+    );
+    const fit = fits.find((one) => one.species === name)?.fit;
+    if (fit !== undefined && basis.by === 'pair' && basis.origin.status === 'fit')
+      lines.add(`      ${fitInWords(fit, basis.correction, 'en')}`);
   }
-  return lines.size === 0 ? [] : ['', 'Weights', ...lines];
+  return lines.size === 0 ? [] : ['', words.weightsHead, ...lines];
 }
 
-function meanInWords(mean: MeanWeight, language: Language): string {
-  const told = meanWeightInWords(mean, language);
+function basisInWords(basis: WeightBasis): string {
+  return basis.by === 'pair'
+    ? pairInWords(basis.pair)
+    : basis.means.map((mean) => meanInWords(mean)).join(weightPhrases('en').or);
+}
+
+function originInWords({ source, status }: WeightBasis['origin']): string {
+  const words = weightPhrases('en');
+  return status === 'memory' ? words.memory(source) : words.source(source);
+}
+
+function meanInWords(mean: MeanWeight): string {
+  const told = meanWeightInWords(mean);
   return mean.place === null ? told : `${mean.place} ${told}`;
 }
 
-function fitInWords(fit: FittedPair, correction: number, language: Language): string {
+export function fitInWords(fit: FittedPair, correction: number, language: Language): string {
   const factor = formatShort(correction, language);
   const slope = formatShort(fit.geometricMeanSlope, language);
   return weightPhrases(language).fit(formatShare(fit.rSquared), factor, slope);
 }
 
-/** Reasons and cautions: each sentence once, with the rows it belongs to. */
-export function biomassNotes(
-  answers: readonly BiomassAnswer[],
-  language: Language = 'en',
-): readonly string[] {
-  const rowsOf = new Map<string, string[]>();
-  for (const answer of answers) {
-    const said = [answer.reason, ...answer.cautions].filter((reason): reason is Reason => reason !== null);
-    for (const text of new Set(said.map((reason) => sentence(language, reason)))) {
-      rowsOf.set(text, [...(rowsOf.get(text) ?? []), rowName(answer)]);
-    }
-  }
-  if (rowsOf.size === 0) return [];
-  const { noteOf } = weightPhrases(language);
-  return [
-    '',
-    ...[...rowsOf].map(([text, rows]) => `  ${noteOf(rowsInWords(rows, answers.length, language), text)}`),
-  ];
-}
-
-function rowName(answer: BiomassAnswer): string {
-  return answer.scope.by === 'survey' ? answer.species : `${answer.species}, ${answer.scope.name}`;
-}
-
-function rowsInWords(rows: readonly string[], all: number, language: Language): string {
-  const words = weightPhrases(language);
-  if (rows.length === all && all > 1) return words.allRows;
-  return rows.length <= 4
-    ? rows.join(words.between)
-    : words.andMore(rows.slice(0, 3).join(words.between), rows.length - 3);
+/** Reasons and cautions: each sentence once, with the species it belongs to. */
+function biomassNotes(answers: readonly BiomassAnswer[], { species }: BiomassWords): readonly string[] {
+  const manySurveys = new Set(answers.map(({ survey }) => survey)).size > 1;
+  const rows = answers.map(({ species: name, survey, scope, reason, cautions }) => ({
+    species: name,
+    scope: [...(manySurveys ? [survey] : []), ...(scope.by === 'survey' ? [] : [scope.name])].join(' '),
+    reasons: [reason, ...cautions].filter((one): one is Reason => one !== null),
+  }));
+  const say = (reason: Reason) => sentence('en', reason);
+  const lines = groupedNotes(rows, { language: 'en', nameOf: speciesNames(species), say });
+  return lines.length === 0 ? [] : ['', ...lines.map((line) => `  ${line}`)];
 }

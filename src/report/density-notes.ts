@@ -2,7 +2,7 @@
 
 import type { DensityAnswer } from '../estimates/answers.ts';
 import { densityPhrases } from './catalogue/density-phrases.ts';
-import { sentence } from './catalogue/sentence.ts';
+import { sentenceOnPaper } from './catalogue/sentence.ts';
 import type { DensityTableWords } from './density-table.ts';
 import { formatShort } from './numbers.ts';
 
@@ -26,14 +26,14 @@ function notesOfRows(answers: readonly DensityAnswer[], words: DensityTableWords
       ...(answer.densityPerHa !== null && answer.reason !== null ? [answer.reason] : []),
       ...answer.cautions,
     ].filter(({ code }) => !saidForAll.has(code));
-    for (const note of new Set(reasons.map((reason) => sentence(words.language, reason)))) {
+    for (const note of new Set(reasons.map((reason) => sentenceOnPaper(words.language, reason)))) {
       rowsByNote.set(note, [...(rowsByNote.get(note) ?? []), answer]);
     }
   }
   const few = answers.find(isStarred)?.cautions.find(({ code }) => code === fewStations);
   const { noteOfRows } = densityPhrases(words.language);
   return [...rowsByNote].map(([note, rows]) =>
-    few !== undefined && note === sentence(words.language, few)
+    few !== undefined && note === sentenceOnPaper(words.language, few)
       ? `* ${note}.`
       : noteOfRows(rowsInWords(rows, answers, words), note),
   );

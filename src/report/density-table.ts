@@ -3,7 +3,7 @@
 import type { DensityAnswer } from '../estimates/answers.ts';
 import { densityPhrases } from './catalogue/density-phrases.ts';
 import { intervalNames } from './catalogue/method-words.ts';
-import { type Language, sentence } from './catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from './catalogue/sentence.ts';
 import { densityNotes, isStarred } from './density-notes.ts';
 import { stationsInWords } from './density-words.ts';
 import { list } from './html.ts';
@@ -61,7 +61,7 @@ export function densityTable(answers: readonly DensityAnswer[], words: DensityTa
 }
 
 function reasonOf(row: DensityAnswer, language: Language): string {
-  return row.reason === null ? densityPhrases(language).noAnswer : sentence(language, row.reason);
+  return row.reason === null ? densityPhrases(language).noAnswer : sentenceOnPaper(language, row.reason);
 }
 
 type Read = Pick<DensityTableWords, 'language'>;

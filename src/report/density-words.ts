@@ -2,7 +2,7 @@
 
 import type { DensityAnswer } from '../estimates/answers.ts';
 import { densityPhrases } from './catalogue/density-phrases.ts';
-import { type Language, sentence } from './catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from './catalogue/sentence.ts';
 import {
   formatCount,
   formatInterval,
@@ -35,7 +35,7 @@ export function stationsInWords(
 export function answerSentence(answer: DensityAnswer, confidence: number, language: Language): string {
   const words = densityPhrases(language);
   if (answer.densityPerHa === null) {
-    return lowerFirst(answer.reason === null ? words.noAnswer : sentence(language, answer.reason));
+    return lowerFirst(answer.reason === null ? words.noAnswer : sentenceOnPaper(language, answer.reason));
   }
   const provisos = provisosInWords(answer, language);
   if (answer.densityPerHa === 0) return zeroSentence(answer, confidence, language) + provisos;
@@ -75,7 +75,7 @@ function provisosInWords(answer: DensityAnswer, language: Language): string {
   const accepted = answer.cautions.filter((caution) => caution.code === 'accepted');
   const reasons =
     answer.reason === null || answer.reason.code === 'none-seen' ? accepted : [answer.reason, ...accepted];
-  return reasons.map((reason) => `. ${sentence(language, reason)}`).join('');
+  return reasons.map((reason) => `. ${sentenceOnPaper(language, reason)}`).join('');
 }
 
 function clumpingOf(answer: DensityAnswer, language: Language): string {

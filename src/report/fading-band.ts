@@ -75,13 +75,17 @@ export function fadingBands(rows: readonly BandRow[], frame: BandFrame): string 
 
 /** Said only where it can be seen: an estimate from fewer than five animals, left of what the counts speak for most. */
 export function fewAnimalsExplained(rows: readonly BandRow[], language: Language = 'en'): string {
-  const seen = rows.some(({ answer: { animals, belief, densityPerHa } }) => {
-    return animals > 0 && animals < 5 && belief !== null && darkestPerHa(belief) > 1.1 * (densityPerHa ?? 0);
-  });
-  return seen ? densityPhrases(language).tickLeftOfDarkest : '';
+  return rows.some(({ answer }) => standsBelowDarkest(answer))
+    ? densityPhrases(language).tickLeftOfDarkest
+    : '';
 }
 
-function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
+/** An estimate from fewer than five animals, below what the counts speak for most. */
+export function standsBelowDarkest({ animals, belief, densityPerHa }: DensityAnswer): boolean {
+  return animals > 0 && animals < 5 && belief !== null && darkestPerHa(belief) > 1.1 * (densityPerHa ?? 0);
+}
+
+export function axisOf(answers: readonly DensityAnswer[]): DensityAxis {
   let highestPerHa = 0;
   let largestAreaM2 = 0;
   for (const answer of answers) {

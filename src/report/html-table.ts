@@ -38,7 +38,7 @@ export function htmlTable<Row>(
   const caption = escapeText(words.caption);
   return (
     `<div class="${classes(rows.length, words.slim)}" role="region" tabindex="0" aria-label="${caption}"><table><caption>${caption}</caption>` +
-    `<thead><tr>${heads.join('')}</tr></thead>\n<tbody${words.group === undefined ? '' : ' class="group"'}>${body.join('\n')}</tbody></table></div>`
+    `<thead><tr>${heads.join('')}</tr></thead>\n${words.group === undefined || rows.length === 0 ? '<tbody>' : ''}${body.join('\n')}</tbody></table></div>`
   );
 }
 
@@ -50,9 +50,17 @@ function groupHead<Row>(
 ): string {
   const words = group?.(rows[i]!);
   if (words === undefined || (i > 0 && group?.(rows[i - 1]!) === words)) return '';
-  const opens = i === 0 ? '' : '</tbody>\n<tbody class="group">';
-  return `${opens}<tr class="group"><th scope="rowgroup" colspan="${columns}">${escapeText(words)}</th></tr>`;
+  return `${opensBody(rows, i, words, group!)}<tr class="group"><th scope="rowgroup" colspan="${columns}">${escapeText(words)}</th></tr>`;
 }
+
+function opensBody<Row>(rows: readonly Row[], i: number, words: string, group: (row: Row) => string): string {
+  const end = rows.findIndex((row, j) => j > i && group(row) !== words);
+  const isLong = (end === -1 ? rows.length : end) - i > longestWhole;
+  return `${i === 0 ? '' : '</tbody>\n'}<tbody class="${isLong ? 'long' : 'group'}">`;
+}
+
+/** A longer group may be parted by the end of a sheet. */
+const longestWhole = 8;
 
 /** A short table is kept on one sheet. */
 function classes(rows: number, slim = false): string {

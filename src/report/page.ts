@@ -9,6 +9,7 @@ import { methodParagraphs } from './catalogue/method-words.ts';
 import { reportPhrases } from './catalogue/report-phrases.ts';
 import { type ReportWords, reportWords } from './catalogue/report-words.ts';
 import type { Language } from './catalogue/sentence.ts';
+import { formatDay, formatDays, formatMoment } from './days.ts';
 import { escapeText } from './escape.ts';
 import { paragraph, section } from './html.ts';
 import type { PlotDocument } from './plot-figure.ts';
@@ -31,6 +32,7 @@ import { sizesSection } from './sections/sizes.ts';
 import { stripsSection } from './sections/strips.ts';
 import { surveysSection } from './sections/surveys.ts';
 import { whereSection } from './sections/where.ts';
+import { sortedAdvice } from './sorted-advice.ts';
 import { stylesheet } from './stylesheet.ts';
 
 /** A face of the family Source Sans 3, as base64 of a TTF or WOFF2 file. */
@@ -54,22 +56,23 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
   const { language } = tools;
   const words = reportWords(language);
   const advised = (sections: (advice: ReportAdvice) => readonly string[]) =>
-    input.advice === undefined ? [] : sections(input.advice);
+    input.advice === undefined ? [] : sections(sortedAdvice(input.advice, input));
   const sections = [
     askedSection(input, survey, language),
-    ...advised((advice) => [fourQuestionsSection(input, advice, language)]),
+    // In the order of what is told, not of names: the first page speaks of the species that moved.
+    ...(input.advice === undefined ? [] : [fourQuestionsSection(input, input.advice, language)]),
     answerSection(input, survey, language),
     ...advised((advice) => [
-      moreOrLessSection(input, advice, language),
+      moreOrLessSection(input, advice, tools),
       healthySection(input, advice, language),
       weighsSection(input, advice, language),
       takenSection(input, advice, language),
       standsSection(input, advice, language),
-      rootsSection(input, advice, language),
     ]),
     whereSection(input, survey, tools),
     densitySection(input, survey, tools),
-    surveysSection(input, tools),
+    // With advice the same figures stand under the change.
+    ...(input.advice?.change == null ? [surveysSection(input, tools)] : []),
     stripsSection(survey, language),
     sizesSection(input, survey, tools),
     effortSection(input, language),
@@ -85,6 +88,7 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
       words.caveatHead,
       words.caveat.map((text) => paragraph(text)),
     ),
+    ...advised((advice) => [rootsSection(input, advice, language)]),
   ];
   return `<!doctype html>
 <html lang="${language}">
@@ -108,8 +112,26 @@ function head(input: ReportInput, survey: ReportSurvey, tools: ReportTools): str
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
-<style>${tools.fonts.map(fontFace).join('\n')}${stylesheet}</style>
+<style>${tools.fonts.map(fontFace).join('\n')}${stylesheet}${pageFoot(input, survey, tools.language)}</style>
 </head>`;
+}
+
+/** On every printed sheet: what it is a sheet of, when it was made, and which of how many. */
+function pageFoot(input: ReportInput, survey: ReportSurvey, language: Language): string {
+  const { page } = reportPhrases(language);
+  const made = formatDay(input.generatedOn, language);
+  const left = page.foot(page.title(input.book.name, survey.inHand.survey.name), made);
+  return `@page { @bottom-left { content: ${cssText(left)}; } }\n`;
+}
+
+/** As a string of a style sheet: whatever is no letter, digit or space is written by its number. */
+function cssText(text: string): string {
+  const safe = text.replaceAll(
+    /[^\p{L}\p{N} ]/gu,
+    // The space after the number belongs to it.
+    (sign) => `\\${sign.codePointAt(0)!.toString(16)} `,
+  );
+  return `"${safe}"`;
 }
 
 export function fontFace({ weight, format, base64 }: EmbeddedFont): string {
@@ -122,13 +144,16 @@ function banner(input: ReportInput, survey: ReportSurvey, language: Language): s
   const { page } = reportPhrases(language);
   const { name, starts, ends } = survey.inHand.survey;
   const title = page.title(input.book.name, name);
-  const oneDay = ends === null || ends === starts;
-  const dates = starts === null ? '' : oneDay ? starts : page.dates(starts, ends);
-  return `<header><h1>${escapeText(title)}</h1>${dates === '' ? '' : paragraph(dates, 'quiet')}</header>`;
+  const dates = starts === null ? '' : formatDays(starts, ends ?? starts, language);
+  const asOf = input.asOf == null ? [] : [page.asOf(formatMoment(input.asOf, language))];
+  const quiet = [...(dates === '' ? [] : [dates]), ...asOf].map((text) => paragraph(text, 'quiet'));
+  return `<header><h1>${escapeText(title)}</h1>${quiet.join('')}</header>`;
 }
 
 function footer(input: ReportInput, words: ReportWords, language: Language): string {
-  const { madeOn } = reportPhrases(language).page;
-  const origin = madeOn(input.generatedOn, input.programVersion, input.dataVersion);
+  const { madeOn, madeAsOf } = reportPhrases(language).page;
+  const today = formatDay(input.generatedOn, language);
+  const made = madeOn(today, input.programVersion, input.dataVersion);
+  const origin = input.asOf == null ? made : madeAsOf(made, formatMoment(input.asOf, language));
   return `<footer>${input.book.invented ? paragraph(words.invented) : ''}${paragraph(origin)}</footer>`;
 }

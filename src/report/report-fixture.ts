@@ -373,6 +373,7 @@ export function fixtureReport(): ReportInput {
     book: { name: 'Lorrin Islands', invented: true },
     decision: 'open the flats to a season of six weeks, or keep them closed for another year.',
     surveys: [reportSurvey(fixtureSurvey('2024', 411)), reportSurvey(fixtureSurvey('2026', 77))],
+    comparisons: [{ from: '2024', to: '2026', aspects: [] }],
     species: fixtureSpecies,
     sizeLimits: [
       { id: newId(), speciesId: lollyfish.id, minimumMm: 150, source: 'invented for this demo' },

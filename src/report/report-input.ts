@@ -1,6 +1,7 @@
 /** What a report is made of: plain values, worked out before they come here. The report calculates no estimate. */
 
 import type { DensityAnswer, SizesAnswer } from '../estimates/answers.ts';
+import type { ComparedAspect } from '../estimates/change/comparability.ts';
 import type { IntervalMethod } from '../estimates/shapes.ts';
 import type { PlanAgainstSurvey } from '../planning/draw/plan-against-survey.ts';
 import type { MapArea } from '../survey/map-area.ts';
@@ -16,6 +17,12 @@ export interface ReportInput {
   readonly decision: string | null;
   /** In order of time. The last one is what the report is about; the earlier ones stand beside it. */
   readonly surveys: readonly ReportSurvey[];
+  /** Each survey against the one before it: whether they were counted alike. */
+  readonly comparisons?: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly aspects: readonly ComparedAspect[];
+  }[];
   /** Every species that is named in an answer, for common and scientific names. */
   readonly species: readonly Species[];
   readonly sizeLimits: readonly SizeLimit[];
@@ -30,6 +37,8 @@ export interface ReportInput {
   readonly programVersion: string;
   /** ISO day. */
   readonly generatedOn: string;
+  /** ISO instant in UTC, where the book is shown as it stood then; null or missing for now. */
+  readonly asOf?: string | null;
 }
 
 export interface ReportSurvey {

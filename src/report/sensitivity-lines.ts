@@ -43,18 +43,18 @@ export function sensitivityLines(
 
 /** What a reader needs first: whether it stands, on what it rests, how far it moves, and whether the statement turns. */
 export function sensitivitySentences(answer: SensitivityAnswer): readonly string[] {
-  if (answer.reason !== null || answer.lowest === null) return [standingSentence(answer, 'en')];
-  return [standingSentence(answer, 'en'), rangeSentence(answer), ...referenceSentences(answer)];
+  if (answer.reason !== null || answer.lowest === null) return [standingSentence(answer)];
+  return [standingSentence(answer), rangeSentence(answer), ...referenceSentences(answer)];
 }
 
 /** The first of them. */
-export function standingSentence(answer: SensitivityAnswer, language: Language): string {
+function standingSentence(answer: SensitivityAnswer): string {
   const { reason, stations, lowest, highest } = answer;
-  const words = sensitivityPhrases(language);
-  if (reason !== null) return words.nothingToTry(sentence(language, reason));
+  const words = sensitivityPhrases('en');
+  if (reason !== null) return words.nothingToTry(sentence('en', reason));
   const [most] = stations;
   if (most === undefined || lowest === null || highest === null) return words.oneEach;
-  return headline(answer, most, language);
+  return headline(answer, most);
 }
 
 function rangeSentence({ density, lowest, highest }: SensitivityAnswer): string {
@@ -63,12 +63,8 @@ function rangeSentence({ density, lowest, highest }: SensitivityAnswer): string 
   return range(formatSignificant(density.densityPerHa!), made(lowest!), made(highest!));
 }
 
-function headline(
-  { verdict, density }: SensitivityAnswer,
-  most: StationInfluence,
-  language: Language,
-): string {
-  const words = sensitivityPhrases(language);
+function headline({ verdict, density }: SensitivityAnswer, most: StationInfluence): string {
+  const words = sensitivityPhrases('en');
   const holds = words.holds(
     most,
     formatShare(most.shareOfAnimals),
@@ -78,13 +74,13 @@ function headline(
   const moves =
     most.densityPerHa === 0
       ? words.noneWithout
-      : words.moves(formatSignificant(most.densityPerHa, 3, language), changeInWords(most.change, language));
+      : words.moves(formatSignificant(most.densityPerHa), changeInWords(most.change));
   if (verdict === 'rests') return words.rests(holds, moves);
   if (verdict === 'leans') return words.leans(holds, moves);
   return words.stands(most.station, moves);
 }
 
-function changeInWords(change: number, language: Language = 'en'): string {
+export function changeInWords(change: number, language: Language = 'en'): string {
   const words = sensitivityPhrases(language);
   if (Math.abs(change) < 0.005) return words.noDifferent;
   const share = formatShare(Math.abs(change));

@@ -26,17 +26,16 @@ export function fullName({ label, scientific }: SpeciesName): string {
   return scientific === '' ? label : `${label} (${scientific})`;
 }
 
+/** As it stands inside a sentence: "large giant clam"; a scientific name keeps its capital. */
+export function nameInSentence({ label, scientific }: SpeciesName): string {
+  return scientific === '' ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}
+
 /** The reason with the name that people use, as in the row it stands beside. */
 export function inPeoplesWords(reason: Reason, nameOf: (name: string) => SpeciesName): Reason {
   const { species } = reason.parameters;
   if (typeof species !== 'string') return reason;
-  const label = nameOf(species).label;
-  return label === species
-    ? reason
-    : {
-        ...reason,
-        parameters: { ...reason.parameters, species: label.charAt(0).toLowerCase() + label.slice(1) },
-      };
+  return { ...reason, parameters: { ...reason.parameters, species: nameInSentence(nameOf(species)) } };
 }
 
 /** Answers in the order of the names people use. */

@@ -84,6 +84,18 @@ export function formatChance(
   return withDecimalMark(shown, language);
 }
 
+/** "Pakoa and others 2014 †", where the dagger says that nobody compared the number with its source. */
+export function sourceWithMark(
+  { source, status }: { readonly source: string; readonly status: ValueStatus },
+  language: Language,
+): string {
+  const { paper, derived } = statusPhrases(language);
+  if (status === 'own') return source === '' ? paper.own : `${paper.own}, ${source}`;
+  const short = shortSource(source, language);
+  if (status === 'memory') return paper.fromMemory(short);
+  return status === 'derived' ? `${short}, ${derived}` : short;
+}
+
 export function shareSentence(
   { limitMm, source, status, share, reason }: SizeShare,
   what: string,

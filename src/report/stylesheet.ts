@@ -71,7 +71,9 @@ footer p { overflow-wrap: anywhere; }
   dt i { display: inline; }
   td.reason { min-width: 12rem; }
 }
-@page { size: A4; margin: 15mm 16mm 16mm; }
+@page { size: A4; margin: 15mm 16mm 18mm;
+  @bottom-left { font: 400 8pt 'Source Sans 3', sans-serif; color: ${colours.softInk}; vertical-align: top; padding-top: 4mm; white-space: nowrap; }
+  @bottom-right { content: counter(page) ' / ' counter(pages); font: 400 8pt 'Source Sans 3', sans-serif; color: ${colours.softInk}; vertical-align: top; padding-top: 4mm; } }
 @media print {
   html { font-size: 10pt; }
   body { background: none; font-size: 1rem; line-height: 1.45; }
@@ -97,6 +99,12 @@ footer p { overflow-wrap: anywhere; }
   figcaption, .quiet, .notes { font-size: .875rem; line-height: 1.35; }
   .notes li { margin-bottom: .1rem; }
   thead { display: table-header-group; }
+  details::details-content { content-visibility: visible; display: block; block-size: auto; }
+  details { break-inside: avoid; margin: .3rem 0; }
+  summary { list-style: none; padding: .3rem 0; break-after: avoid; }
+  details li { break-inside: auto; font-size: .875rem; line-height: 1.3; }
+  p:has(+ .pairs), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
+  #where .wide svg { width: 76%; }
   .scroll { overflow: visible; }
   .scroll { margin: .6rem 0 .5rem; }
   table { font-size: 8.4pt; line-height: 1.25; }

@@ -83,27 +83,37 @@ function trendOfSpecies(answer: TrendToSay, confidence: number): readonly string
 }
 
 /** "Sandfish: falling: −20 % a year (…), over 3 surveys of …". */
-export function trendSentence(
-  { species, trend, told, strata, surveys }: TrendToSay,
-  confidence: number,
-  language: Language = 'en',
-): string {
-  const words = changePhrases(language);
-  if (trend === null || told === null) return words.noTrend(species);
-  const [low, high] = trend.intervalPercent;
-  return words.trend({
-    species,
-    told: words.trendTold[told],
-    perYear: signed(trend.percentPerYear, language),
-    share: formatShare(confidence),
-    low: signed(low, language),
-    high: signed(high, language),
-    surveys: `${surveys.filter((one) => one.onTheLine).length}`,
-    strata: strata.join(', '),
-  });
+function trendSentence(answer: TrendToSay, confidence: number): string {
+  const words = changePhrases('en');
+  const said = partsOf(answer, confidence, 'en');
+  return said === null
+    ? words.noTrend(answer.species)
+    : words.trend({ ...said, strata: answer.strata.join(', ') });
 }
 
-function signed(percent: number, language: Language): string {
+/** The same without the strata, where they are the same for all. */
+export function trendInBrief(answer: TrendToSay, confidence: number, language: Language): string {
+  const words = changePhrases(language);
+  const said = partsOf(answer, confidence, language);
+  return said === null ? words.noTrend(answer.species) : words.trendShort(said);
+}
+
+function partsOf({ species, trend, told, surveys }: TrendToSay, confidence: number, language: Language) {
+  if (trend === null || told === null) return null;
+  const [low, high] = trend.intervalPercent;
+  return {
+    species,
+    told: changePhrases(language).trendTold[told],
+    perYear: percentPerYear(trend.percentPerYear, language),
+    share: formatShare(confidence),
+    low: percentPerYear(low, language),
+    high: percentPerYear(high, language),
+    surveys: `${surveys.filter((one) => one.onTheLine).length}`,
+  };
+}
+
+/** "−20 %", "+5.7 %", "more than +1 000 %". */
+export function percentPerYear(percent: number, language: Language): string {
   if (percent > 1000) return changePhrases(language).overThousandPercent;
   return `${percent < 0 ? '−' : '+'}${formatSignificant(Math.abs(percent), 2, language)}\u00a0%`;
 }

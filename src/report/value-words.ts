@@ -56,11 +56,9 @@ export function meanWeightInWords(mean: MeanWeight, language: Language = 'en'): 
 /** "W = 0.000524 L^2.36, L in mm, W in g live; 95 to 310 mm; 24 animals". */
 export function pairInWords(pair: Pair, language: Language = 'en'): string {
   const words = weightPhrases(language);
-  const { a, b, lengthUnit, weightUnit, weightState, lengthMinMm, lengthMaxMm, animals } = pair;
-  const factor = withDecimalMark(plainNumber(a), language);
-  const formula = `W = ${factor} × L^${formatSignificant(b, 3, language)}`;
+  const { lengthUnit, weightUnit, weightState, lengthMinMm, lengthMaxMm, animals } = pair;
   const parts = [
-    words.curve(formula, lengthUnit, weightUnit, words.states[weightState]),
+    words.curve(curveInWords(pair, language), lengthUnit, weightUnit, words.states[weightState]),
     pair.lengthMeasure === null ? null : words.measures[pair.lengthMeasure],
     lengthMinMm === null || lengthMaxMm === null
       ? words.rangeNotTold
@@ -69,6 +67,12 @@ export function pairInWords(pair: Pair, language: Language = 'en'): string {
     animalsOf(animals, language),
   ];
   return joined(parts, words.between);
+}
+
+/** "W = 0.000524 × L^2.36". */
+export function curveInWords({ a, b }: Pair, language: Language = 'en'): string {
+  const factor = withDecimalMark(plainNumber(a), language);
+  return `W = ${factor} × L^${formatSignificant(b, 3, language)}`;
 }
 
 /** The factor of a pair is small: all its digits, without an exponent. */

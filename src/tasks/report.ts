@@ -1,6 +1,7 @@
 /** Gathers what a report page says: every answer worked out, nothing calculated in the page itself. */
 
 import type { DensityAnswer } from '../estimates/answers.ts';
+import { comparabilityOf } from '../estimates/change/comparability.ts';
 import { DensityEstimator } from '../estimates/density/density-estimator.ts';
 import { type DensitySettings, defaultDensitySettings } from '../estimates/density/density-settings.ts';
 import { estimateSizes } from '../estimates/sizes/estimate-sizes.ts';
@@ -31,6 +32,8 @@ export interface ReportRequest {
   readonly programVersion: string;
   /** ISO day. */
   readonly generatedOn: string;
+  /** ISO instant in UTC, where the store given is the book as it stood then. */
+  readonly asOf?: string | null;
 }
 
 export const defaultReportRequest = {
@@ -64,6 +67,7 @@ export async function reportInput(store: Store, request: ReportRequest): Promise
     book: { name, invented },
     decision: request.decision,
     surveys,
+    comparisons: comparisonsOf(surveys),
     species: words.species,
     sizeLimits: words.limits,
     ...(await planOfSurvey(store, last)),
@@ -73,7 +77,16 @@ export async function reportInput(store: Store, request: ReportRequest): Promise
     dataVersion: await store.dataVersion(),
     programVersion: request.programVersion,
     generatedOn: request.generatedOn,
+    asOf: request.asOf ?? null,
   };
+}
+
+/** Each survey against the one before it, so that no line is drawn between two that were counted differently. */
+function comparisonsOf(surveys: readonly ReportSurvey[]) {
+  return surveys.slice(1).map(({ inHand: to }, i) => {
+    const from = surveys[i]!.inHand;
+    return { from: from.survey.name, to: to.survey.name, aspects: comparabilityOf(from, to).aspects };
+  });
 }
 
 async function adviceFor(store: Store, request: ReportRequest, surveys: readonly ReportSurvey[]) {

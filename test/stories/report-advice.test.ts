@@ -63,7 +63,8 @@ describe('the sections of advice', () => {
     const told = wordsOf(await reportOf(...rates, '--limit-reference', '50 per ha: plan 2026'), 'taken');
     expect(told).toMatch(/a catch can be worked out for \d+ of \d+ species/);
     expect(told).toContain('plan 2026');
-    expect(told).toContain('By the rule that was chosen: closed.');
+    expect(told).toContain('Sandfish: closed by the rule, so 0; were it open');
+    expect(told).toContain('greater than the chosen risk of 0.10');
   });
   it('need no script and no network, and stay under 2 MB', () => {
     expect(page).not.toMatch(/<script|src="http|href="http/);

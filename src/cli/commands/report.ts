@@ -74,6 +74,7 @@ export const reportCommand: CliCommand = {
             decision: options.decision ?? null,
             positionDetail: options.positions,
             language: options.language,
+            asOf: options.asOf,
             classMm: options.class,
             advice: {
               rates: options.rate,

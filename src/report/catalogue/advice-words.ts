@@ -10,13 +10,21 @@ const english = {
   take: 'What may be taken?',
   whichSpecies:
     'These are the species whose change is told or is the largest, and those whose answer waits; the others stand below. A change is worked out over the part that both surveys worked, so that its densities may differ a little from those of the whole. Nothing here is a decision.',
+  glance: {
+    caption: 'At a glance',
+    perHa: 'Animals per ha now',
+    since: (from: string) => `Since ${from}`,
+    published: 'Beside published densities',
+    rule: 'By the closure rule',
+    beside: (side: string, perHa: string) => `${side} ${perHa} per ha`,
+    notCompared: 'none to compare with',
+    toldWith: (told: string, numbers: string) => `${told}: ${numbers}`,
+  },
   moreOrLess: 'Is it more or less than before?',
   oneSurvey:
     'This book has one survey, so no change can be told; a second survey done the same way would give it.',
   twoSurveys: 'A trend needs three surveys; one more, done the same way, would give it.',
   trendHead: 'Over all surveys',
-  trendExplained:
-    'Percent a year of a line through the surveys, each weighed by its own spread. Bands by survey stand under “From survey to survey”.',
   lower: 'lower or probably lower',
   higher: 'higher or probably higher',
   cannotTell: 'cannot tell',
@@ -35,8 +43,7 @@ const english = {
     'No published density of these species is known here; give one with “slateline values --add FILE.csv”, with its author, year and method.',
   statusAnswer: (below: string, above: string, open: string) =>
     `Below, or likely below, every published density they can be compared with: ${below}. Above, or likely above, all of them: ${above}. Between them, or not to be told: ${open}.`,
-  statusLimits:
-    'A published density is what somebody counted elsewhere or proposed, not a law of this reef. “From memory, not checked” means that nobody has compared the number with its source: look it up before anything is decided by it.',
+  statusLimits: 'A published density is what somebody counted elsewhere or proposed, not a law of this reef.',
   noReference: 'No published density is known here.',
   shares: 'Mature and legal animals',
   sharesExplained:
@@ -46,14 +53,14 @@ const english = {
   mature: 'mature',
   legal: 'legal',
   zoneHead: 'Zone by zone',
-  noSpread: 'too few stations for an interval, so it cannot be told whether this is more than chance',
+  noSpread: 'too few stations to tell it from chance',
   weighs: 'How much does it weigh?',
   noWeights:
     'No weight can be given: it needs measured animals and a length-weight pair, a mean weight, or your own weighings (table “weights”).',
-  weightAnswer: (n: number, all: number, largest: string) =>
-    `A weight can be given for ${n} of ${all} species; the largest is ${largest}.`,
+  weightAnswer: (n: number, all: number, ranges: number, largest: string) =>
+    `A weight can be given for ${n} of ${all} species${ranges === 0 ? '' : `, and an order of magnitude for ${ranges} more`}; the largest is ${largest}.`,
   weightLimits:
-    'Tonnes are those of the sampled strata only; animals are weighed one by one from their lengths, never from the mean length.',
+    'Tonnes are those of the sampled strata only, from animals weighed one by one by their lengths, never by the mean length. Strata where none was recorded are left out of the rows and stay in the sum.',
   noCatch: (example: string) =>
     `No rate is assumed, so no catch is worked out: what share may be taken in a year is not in the counts. Make the report again with at least three rates, each with its source: ${example}.`,
   decision:
@@ -62,7 +69,7 @@ const english = {
     `At the rates that were given a catch can be worked out for ${n} of ${all} species that were recorded.`,
   noCatchShort: 'No rate was given, and none is assumed; see “What may be taken?”.',
   fewRates: 'At least three different rates are needed: one alone would read like advice.',
-  steps: 'Step by step',
+  stepsOf: (name: string) => `The catch of ${name}`,
   stands: 'Does it stand?',
   standsAnswer: (all: number, rests: string, leans: string) =>
     `Of ${all} species with an estimate, these rest on one station: ${rests}; these lean on one: ${leans}.`,
@@ -91,14 +98,22 @@ const french: AdviceWords = {
   take: 'Que peut-on prélever\u00a0?',
   whichSpecies:
     'Ce sont les espèces dont le changement est établi ou le plus grand, et celles dont la réponse attend\u00a0; les autres suivent plus bas. Un changement est calculé sur la partie que les deux campagnes ont travaillée\u00a0; ses densités peuvent donc différer un peu de celles de l’ensemble. Rien ici n’est une décision.',
+  glance: {
+    caption: 'En bref',
+    perHa: 'Animaux par ha aujourd’hui',
+    since: (from) => `Depuis ${from}`,
+    published: 'À côté des densités publiées',
+    rule: 'Selon la règle de fermeture',
+    beside: (side, perHa) => `${side} de ${perHa} par ha`,
+    notCompared: 'aucune à comparer',
+    toldWith: (told, numbers) => `${told}\u00a0: ${numbers}`,
+  },
   moreOrLess: 'Y en a-t-il plus ou moins qu’avant\u00a0?',
   oneSurvey:
     'Ce carnet n’a qu’une campagne, aucun changement ne peut donc être établi\u00a0; une deuxième, menée de la même façon, le permettrait.',
   twoSurveys:
     'Une tendance demande trois campagnes\u00a0; une de plus, menée de la même façon, la donnerait.',
   trendHead: 'Sur toutes les campagnes',
-  trendExplained:
-    'Pourcentage par an d’une droite à travers les campagnes, chacune pesée par son propre écart. Les bandeaux par campagne sont sous «\u00a0D’une campagne à l’autre\u00a0».',
   lower: 'en baisse ou probablement en baisse',
   higher: 'en hausse ou probablement en hausse',
   cannotTell: 'on ne peut pas le dire',
@@ -119,7 +134,7 @@ const french: AdviceWords = {
   statusAnswer: (below, above, open) =>
     `Sous, ou probablement sous, toutes les densités publiées comparables\u00a0: ${below}. Au-dessus, ou probablement au-dessus, de toutes\u00a0: ${above}. Entre elles, ou impossible à dire\u00a0: ${open}.`,
   statusLimits:
-    'Une densité publiée est ce que quelqu’un a compté ailleurs ou proposé, pas une loi de ce récif. «\u00a0De mémoire, non vérifiée\u00a0» veut dire que personne n’a comparé le nombre à sa source\u00a0: vérifiez-le avant toute décision.',
+    'Une densité publiée est ce que quelqu’un a compté ailleurs ou proposé, pas une loi de ce récif.',
   noReference: 'Aucune densité publiée n’est connue ici.',
   shares: 'Animaux matures et de taille légale',
   sharesExplained:
@@ -129,14 +144,14 @@ const french: AdviceWords = {
   mature: 'matures',
   legal: 'taille légale',
   zoneHead: 'Zone par zone',
-  noSpread: 'trop peu de stations pour un intervalle, on ne peut donc pas dire si c’est plus que le hasard',
+  noSpread: 'trop peu de stations pour le distinguer du hasard',
   weighs: 'Quel poids cela fait-il\u00a0?',
   noWeights:
     'Aucun poids ne peut être donné\u00a0: il faut des animaux mesurés et une paire longueur-poids, un poids moyen, ou vos propres pesées (tableau «\u00a0weights\u00a0»).',
-  weightAnswer: (n, all, largest) =>
-    `Un poids peut être donné pour ${n} espèces sur ${all}\u00a0; le plus grand est ${largest}.`,
+  weightAnswer: (n, all, ranges, largest) =>
+    `Un poids peut être donné pour ${n} espèces sur ${all}${ranges === 0 ? '' : `, et un ordre de grandeur pour ${ranges} autres`}\u00a0; le plus grand est celui de ${largest}.`,
   weightLimits:
-    'Les tonnes sont celles des strates visitées seulement\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne.',
+    'Les tonnes sont celles des seules strates visitées\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne. Les strates où rien n’a été noté n’ont pas de ligne, mais restent dans la somme.',
   noCatch: (example) =>
     `Aucun taux n’est supposé, aucune prise n’est donc calculée\u00a0: la part à prélever par an n’est pas dans les comptages. Refaites le rapport avec au moins trois taux, chacun avec sa source\u00a0: ${example}.`,
   decision:
@@ -145,7 +160,7 @@ const french: AdviceWords = {
   noCatchShort:
     'Aucun taux n’a été donné, et aucun n’est supposé\u00a0; voir «\u00a0Que peut-on prélever\u00a0?\u00a0».',
   fewRates: 'Il faut au moins trois taux différents\u00a0: un seul se lirait comme un conseil.',
-  steps: 'Pas à pas',
+  stepsOf: (name) => `La prise\u00a0: ${name}`,
   stands: 'Est-ce que cela tient\u00a0?',
   standsAnswer: (all, rests, leans) =>
     `De ${all} espèces avec une estimation, celles-ci reposent sur une seule station\u00a0: ${rests}\u00a0; celles-ci s’appuient sur une\u00a0: ${leans}.`,
@@ -154,7 +169,7 @@ const french: AdviceWords = {
   rootsAnswer:
     'Les densités de la première page, les nombres mis dans la formule\u00a0; «\u00a0slateline explain\u00a0» ouvre tout autre nombre jusqu’à ses bandes.',
   noRoots: 'Aucun nombre de la première page ne peut être ouvert, car aucun n’a d’estimation.',
-  of: (name) => `La densité de ${name}`,
+  of: (name) => `La densité\u00a0: ${name}`,
 };
 
 const words: Readonly<Record<Language, AdviceWords>> = { en: english, fr: french };

@@ -54,13 +54,15 @@ const english = {
   },
   trend: ({ species, told, perYear, share, low, high, surveys, strata }: TrendSaid) =>
     `${species}: ${told}: ${perYear} a year (${share} interval ${low} to ${high}), over ${surveys} surveys of ${strata}`,
+  trendShort: ({ species, told, perYear, share, low, high, surveys }: Omit<TrendSaid, 'strata'>) =>
+    `${species}: ${told}: ${perYear} a year (${share} interval ${low} to ${high}), over ${surveys} surveys`,
   overThousandPercent: 'more than +1\u202f000\u00a0%',
   // on the page
   animals: (n: string, one: boolean) => `${n} ${one ? 'animal' : 'animals'}`,
   stations: (n: string, one: boolean) => `${n} ${one ? 'station' : 'stations'}`,
   colon: (head: string, rest: string) => `${head}: ${rest}`,
   semicolon: '; ',
-  inZone: (head: string, zone: string) => `${head}, zone ${zone}`,
+  inZone: (zone: string) => `zone ${zone}`,
   toldWith: (told: string, numbers: string) => `${told}: ${numbers}`,
   perHaSeen: (from: string, to: string, n: TwoSeen) =>
     `${from} to ${to} per ha (${n.animals} at ${n.stations}, then ${n.animalsLater} at ${n.stationsLater})`,
@@ -74,9 +76,31 @@ const english = {
   ) => `${zone} ${perHa} per ha (${seen.between}; ${seen.animals} at ${seen.stations})`,
   sides: (head: string, sides: readonly (readonly [side: string, species: string])[]) =>
     `${head}: ${sides.map(([side, species]) => `${side}: ${species}`).join('; ')}.`,
-  heads: { perHa: 'Per ha', told: 'Told', change: 'Change', halving: 'Stations to tell a halving' },
+  heads: {
+    perHa: 'Per ha',
+    told: 'Told',
+    change: 'Change',
+    halving: 'Stations to tell a halving',
+    perYear: 'A year',
+    interval: (share: string) => `${share} interval`,
+    onTheLine: 'Surveys on the line',
+  },
   caption: (share: string) => `Change, with its ${share} interval`,
-  aboutEach: (stations: string) => `about ${stations} each time`,
+  wholeGroup: 'All that both surveys worked',
+  zoneGroup: (zone: string) => `Zone ${zone}`,
+  /** Beside the densities of a change. */
+  commonWeights:
+    'The densities beside a change are over the part that both surveys worked, each stratum or zone with the same weight in both, so they may differ from those of the whole survey.',
+  brokenBefore: (survey: string, why: string) => `No line leads to ${survey}: ${why}.`,
+  trendCaption: 'A line through the surveys, percent a year',
+  trendOver: (surveys: string, strata: string) =>
+    `Over ${surveys} surveys, in the strata that all of them worked: ${strata}. A line through the logarithms of the densities, each survey weighed by its own spread.`,
+  someOf: (some: string, all: string) => `${some} of ${all}`,
+  falling: 'falling',
+  to: ' to ',
+  rising: 'rising',
+  trendCannotTell: 'cannot tell',
+  aboutEach: (stations: string) => `about ${stations} each`,
   theseWouldDo: 'these would do',
   aboutMore: (stations: string) => `about ${stations} more`,
 } as const;

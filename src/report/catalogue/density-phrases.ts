@@ -38,6 +38,8 @@ const english = {
     'further right each equal step multiplies.',
   tickLeftOfDarkest:
     'Where only a few animals were seen, the tick stands left of the darkest part: the truth is then more often above what was seen than below.',
+  tickBelowDarkest:
+    'Where only a few animals were seen, the tick stands below the darkest part: the truth is then more often above what was seen than below.',
   axis: (even: string) => `animals per hectare: even up to ${even}, then multiplying`,
   // in a table
   heads: {

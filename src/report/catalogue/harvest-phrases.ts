@@ -24,8 +24,7 @@ const english = {
     `${animals} animals at ${some} of ${all} stations`,
   lower: (share: string, how: string, perHa: string, animals: string) =>
     `lower limit of the stock, one-sided ${share}, ${how}: ${perHa} per ha, in all ${animals} animals`,
-  otherLower: (how: string, animals: string, why: string) =>
-    `beside it, ${how}: ${animals} animals (${why}; --lower chooses)`,
+  otherLower: (how: string, animals: string, why: string) => `beside it, ${how}: ${animals} animals (${why})`,
   smallerUsed: 'the smaller one is used',
   notUsed: 'not used, as asked',
   clumped: 'clumped counts',
@@ -54,8 +53,30 @@ const english = {
     ofStock: 'Of the whole stock',
     source: 'Source of the rate',
   },
-  caption: 'Catch a year, from the lower limit',
-  closedCaption: harvestWords.closedTable,
+  caption: 'Catch a year, from the lower limit of the stock',
+  paper: {
+    ruleHead: 'The closure rule',
+    rule: (limitPerHa: string, source: string, risk: string) =>
+      `Nothing is taken of a species where the chance that its density is below ${limitPerHa} per ha (${source}) is greater than the chosen risk of ${risk}.`,
+    ruleCaption: 'Species by species',
+    ruleHeads: {
+      found: 'Animals, at stations',
+      perHa: 'Per ha',
+      chance: 'Chance of being below',
+      design: 'By the design alone',
+      told: 'By the rule',
+    },
+    seen: (animals: string, some: string, all: string) => `${animals} at ${some} of ${all}`,
+    closed: 'closed',
+    open: 'open',
+    catchHead: 'What the rates would give',
+    catchExplained:
+      'A catch is a rate times the legal animals in the lower limit of the stock. Where the rule says closed the catch is 0, and the numbers say what it would be if it were open. The arithmetic stands under “Where does this number come from?”.',
+    closedGroup: (species: string) => `${species}: closed by the rule, so 0; were it open`,
+    openGroup: (species: string) => `${species}: open by the rule`,
+    without: 'No catch, and why',
+    toRead: 'To be read with the catches',
+  },
   sampledOnly: harvestWords.sampledOnly,
 } as const;
 

@@ -6,10 +6,13 @@ import type { SameShape } from './same-shape.ts';
 
 const english = {
   page: {
-    dates: (from: string, to: string) => `${from} to ${to}`,
     title: (book: string, survey: string) => `${book}: ${survey}`,
     madeOn: (on: string, version: string, data: string) =>
       `Made on ${on} with Slateline ${version} from data version ${data}.`,
+    madeAsOf: (made: string, moment: string) =>
+      `${made} It shows the book as it stood at ${moment}; what was written since is not in it.`,
+    asOf: (moment: string) => `The book as it stood at ${moment}`,
+    foot: (title: string, made: string) => `${title}, ${made}`,
     decision: (decision: string) => `The decision: ${decision}`,
     targets: (made: string, species: string) => `${made}: ${species}.`,
   },
@@ -36,12 +39,12 @@ const english = {
     speciesInWords: (species: string, n: number) => `${species}: densities in ${n} strata`,
     byStratum: (survey: string) => `By stratum, ${survey}`,
     stratumByStratum: 'Stratum by stratum',
-    surveysInWords: (species: string, n: number) => `${species}: densities in ${n} surveys`,
-    stations: (n: string) => `${n} stations`,
+    bySurvey: 'Densities survey by survey',
   },
   heads: {
     species: 'Species',
     stratum: 'Stratum',
+    survey: 'Survey',
     animals: 'Animals',
     measured: 'Measured',
     meanMm: 'Mean, mm',

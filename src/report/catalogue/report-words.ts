@@ -13,6 +13,8 @@ const english = {
   surveys: 'From survey to survey',
   surveysCaution:
     'A change is not read from two bands: bands that overlap do not prove that nothing changed, and the difference has an estimate and an interval of its own.',
+  timeExplained:
+    'Each band stands at the days of its survey. The darker it is, the more the counts speak for that density; the thick tick is the estimate, the hair lines are the ends of the interval. Where none was recorded the band fades from zero, and the dotted hair line is the bound if the animals are scattered. The axis runs evenly at its foot, so that zero has a place, and further up each equal step multiplies. A thin line joins estimates that were counted alike, to lead the eye; it is not the trend.',
   strips: 'The stations, belt by belt',
   stripsExplained:
     'Each station is drawn as its own line of belts, to scale along the line with its gaps; the width of a belt is not to scale. The number below a belt is its animals, all species together.',

@@ -22,6 +22,7 @@ import { problemsRows } from './problems-rows.ts';
 import { problemsSurvey } from './problems-survey.ts';
 import { problemsValues } from './problems-values.ts';
 import { holdsInWords, reasons } from './reasons.ts';
+import { reasonsOnPaper } from './reasons-on-paper.ts';
 
 export type { Language } from './language.ts';
 
@@ -39,13 +40,14 @@ const problemSentences: Readonly<Record<ProblemCode, string>> = {
 interface Catalogue {
   readonly problems: Readonly<Record<ProblemCode, string>>;
   readonly reasons: Readonly<Record<ReasonCode, string>>;
+  readonly onPaper: Readonly<Partial<Record<ReasonCode, string>>>;
   readonly failures: Readonly<Record<FailureCode, string>>;
   /** What an answer can be held for, in words, by the code of the hold. */
   readonly holds: Readonly<Partial<Record<string, string>>>;
 }
 
 const catalogues: Readonly<Record<Language, Catalogue>> = {
-  en: { problems: problemSentences, reasons, failures, holds: holdsInWords },
+  en: { problems: problemSentences, reasons, onPaper: reasonsOnPaper, failures, holds: holdsInWords },
   fr: french,
 };
 
@@ -59,6 +61,12 @@ export function sentence(language: Language, message: Problem | Reason): string 
   const where = placeInWords(language, saysColumn ? withoutColumn : message.place);
   const what = problemWithoutPlace(language, message);
   return where === '' ? what : `${where}${language === 'fr' ? '\u00a0' : ''}: ${what}`;
+}
+
+/** A reason as a printed report says it: without the commands that the officer at the keyboard is told. */
+export function sentenceOnPaper(language: Language, reason: Reason): string {
+  const { onPaper, reasons: spoken } = catalogues[language];
+  return filled(language, onPaper[reason.code] ?? spoken[reason.code], reasonWords(language, reason));
 }
 
 /** The sentence of a problem with its slots, for the handbook's list of every problem. */

@@ -14,6 +14,8 @@ const english = {
     'likely above': 'likely above',
     above: 'above',
   } satisfies Record<StatusClass, string>,
+  /** In a cell, where what it is set against stands beside it. */
+  sides: { below: 'below', 'likely below': 'likely below', 'likely above': 'likely above', above: 'above' },
   notCompared: (against: string, reason: string) => `not compared with ${against}: ${reason}`,
   notComparedWith: (against: string, reason: string) => `Not compared with ${against}. ${reason}`,
   compared: (told: string, against: string, chance: string) =>
@@ -50,7 +52,39 @@ const english = {
   share: (share: string, between: string, mark: string) => `${share} (${between}) at or above the ${mark}`,
   atMaturity: 'size at first maturity',
   atLimit: 'size limit of the book',
-  measured: (share: string, some: string, all: string) => `${share}; ${some} of ${all} animals measured`,
+  paper: {
+    caption: 'Densities of this survey beside published ones',
+    heads: {
+      published: 'Published, per ha',
+      source: 'Source',
+      here: 'This survey, per ha',
+      told: 'This survey is',
+      chance: 'Chance of being below',
+      design: 'By the design alone',
+      countedBy: 'Counted by',
+      why: 'Why not compared',
+      mark: 'Size',
+      markMm: 'Size, mm',
+      share: 'At or above it',
+      measured: 'Measured of animals',
+    },
+    here: (perHa: string, between: string) => `${perHa} (${between})`,
+    notRecorded: (bound: string) => `not recorded, below ${bound}`,
+    cannotTell: 'cannot be told',
+    own: 'your own',
+    fromMemory: (source: string) => `${source} †`,
+    memoryNote:
+      '† From memory: nobody has compared the number with its source. Look it up before anything is decided by it.',
+    heldHead: 'Published densities that were not compared',
+    heldExplained:
+      'What one way of counting finds says nothing about what another would have found, so these stay beside the survey without a comparison.',
+    heldCaption: 'Each with the reason',
+    otherWay: 'counted in another way than this survey',
+    wayNotTold: 'the way of counting is not told',
+    sharesCaption: 'Shares of the animals at or above a size',
+    share: (share: string, between: string) => `${share} (${between})`,
+    someOf: (some: string, all: string) => `${some} of ${all}`,
+  },
 } as const;
 
 export type StatusPhrases = SameShape<typeof english>;

@@ -3,7 +3,7 @@
 import type { DensityAnswer } from '../../estimates/answers.ts';
 import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
-import { type Language, sentence } from '../catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from '../catalogue/sentence.ts';
 import { answerSentence } from '../density-words.ts';
 import { effortRows } from '../effort.ts';
 import { escapeText } from '../escape.ts';
@@ -78,7 +78,7 @@ function sharedCautions({ densityBySurvey }: ReportSurvey, language: Language): 
   const shared = ({ cautions }: DensityAnswer) => cautions.filter(({ code }) => !saidElsewhere.has(code));
   const times = new Map<string, number>();
   for (const answer of densityBySurvey) {
-    for (const text of new Set(shared(answer).map((caution) => sentence(language, caution)))) {
+    for (const text of new Set(shared(answer).map((caution) => sentenceOnPaper(language, caution)))) {
       times.set(text, (times.get(text) ?? 0) + 1);
     }
   }

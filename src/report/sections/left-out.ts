@@ -2,7 +2,7 @@
 
 import type { Reason } from '../../survey/message.ts';
 import { reportWords } from '../catalogue/report-words.ts';
-import { type Language, sentence } from '../catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from '../catalogue/sentence.ts';
 import { list, paragraph, section } from '../html.ts';
 import type { ReportInput, ReportSurvey } from '../report-input.ts';
 import { speciesNames } from '../species-names.ts';
@@ -26,7 +26,7 @@ function leftOutInWords(input: ReportInput, survey: ReportSurvey, language: Lang
   }
   return joinTransects([...entries.values()]).map(({ reason, transects, species }) => {
     const parameters = transects.length === 0 ? {} : { transect: transects.join(', ') };
-    const text = sentence(language, {
+    const text = sentenceOnPaper(language, {
       code: reason.code,
       parameters: { ...reason.parameters, ...parameters },
     });

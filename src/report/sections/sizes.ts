@@ -4,7 +4,7 @@ import type { SizesAnswer } from '../../estimates/answers.ts';
 import type { LengthMeasure } from '../../survey/words.ts';
 import { reportPhrases } from '../catalogue/report-phrases.ts';
 import { reportWords } from '../catalogue/report-words.ts';
-import { type Language, sentence } from '../catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from '../catalogue/sentence.ts';
 import { escapeText } from '../escape.ts';
 import { list, paragraph, phoneWidth, section } from '../html.ts';
 import { htmlTable } from '../html-table.ts';
@@ -132,7 +132,7 @@ function notes(answers: readonly SizesAnswer[], input: ReportInput, language: La
     .map((answer) =>
       sizes.noteOf(
         nameOf(answer.species).label,
-        answer.reason === null ? sizesInWords(answer, language) : sentence(language, answer.reason),
+        answer.reason === null ? sizesInWords(answer, language) : sentenceOnPaper(language, answer.reason),
       ),
     );
   return [...limits, ...borrowed, ...none];

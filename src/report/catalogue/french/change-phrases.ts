@@ -38,13 +38,17 @@ export const changePhrasesFr: ChangePhrases = {
     s(
       `${species} : ${told}, ${perYear} par an (intervalle à ${share} : ${low} à ${high}), sur ${surveys} campagnes de ${strata}`,
     ),
+  trendShort: ({ species, told, perYear, share, low, high, surveys }) =>
+    s(
+      `${species} : ${told}, ${perYear} par an (intervalle à ${share} : ${low} à ${high}), sur ${surveys} campagnes`,
+    ),
   overThousandPercent: 'plus de +1\u202f000\u00a0%',
   // sur la page
   animals: (n, one) => `${n} ${one || n === '0' ? 'animal' : 'animaux'}`,
   stations: (n, one) => `${n} ${one || n === '0' ? 'station' : 'stations'}`,
   colon: (head, rest) => s(`${head} : ${rest}`),
   semicolon: s(' ; '),
-  inZone: (head, zone) => `${head}, zone ${zone}`,
+  inZone: (zone) => `zone ${zone}`,
   toldWith: (told, numbers) => `${told}, ${numbers}`,
   perHaSeen: (from, to, n) =>
     `${from} à ${to} par ha (${n.animals} à ${n.stations}, puis ${n.animalsLater} à ${n.stationsLater})`,
@@ -59,9 +63,28 @@ export const changePhrasesFr: ChangePhrases = {
     told: 'Ce qui se dit',
     change: 'Changement',
     halving: 'Stations pour voir une baisse de moitié',
+    perYear: 'Par an',
+    interval: (share) => `Intervalle à ${share}`,
+    onTheLine: 'Campagnes sur la droite',
   },
   caption: (share) => `Changement, avec son intervalle à ${share}`,
-  aboutEach: (stations) => `environ ${stations} chaque fois`,
+  wholeGroup: 'Tout ce que les deux campagnes ont visité',
+  zoneGroup: (zone) => `Zone ${zone}`,
+  commonWeights: s(
+    'Les densités à côté d’un changement portent sur la partie que les deux campagnes ont visitée, chaque strate ou zone ayant le même poids dans les deux ; elles peuvent donc différer de celles de la campagne entière.',
+  ),
+  brokenBefore: (survey, why) => s(`Aucun trait ne mène à ${survey} : ${why}.`),
+  trendCaption: 'Une droite à travers les campagnes, en pourcentage par an',
+  trendOver: (surveys, strata) =>
+    s(
+      `Sur ${surveys} campagnes, dans les strates que toutes ont visitées : ${strata}. Une droite à travers les logarithmes des densités, chaque campagne pondérée par son propre écart.`,
+    ),
+  someOf: (some, all) => `${some} sur ${all}`,
+  falling: 'en baisse',
+  to: ' à ',
+  rising: 'en hausse',
+  trendCannotTell: 'on ne peut pas le dire',
+  aboutEach: (stations) => `environ ${stations} chacune`,
   theseWouldDo: 'celles-ci suffisent',
   aboutMore: (stations) => `environ ${stations} de plus`,
 };

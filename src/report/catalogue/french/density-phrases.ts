@@ -35,6 +35,9 @@ export const densityPhrasesFr: DensityPhrases = {
       'borne si les animaux sont en groupes, le pointillé la borne s’ils sont dispersés. L’axe est régulier à son bout gauche, ' +
       'pour que zéro y ait sa place ; plus à droite, chaque pas égal multiplie.',
   ),
+  tickBelowDarkest: spacedText(
+    'Là où peu d’animaux ont été vus, le trait est au-dessous de la partie la plus sombre : la vérité est alors plus souvent au-dessus de ce qui a été vu qu’au-dessous.',
+  ),
   tickLeftOfDarkest: spacedText(
     'Là où peu d’animaux ont été vus, le trait est à gauche de la partie la plus sombre : la vérité est alors plus souvent au-dessus de ce qui a été vu qu’au-dessous.',
   ),

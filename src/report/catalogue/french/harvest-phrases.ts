@@ -27,7 +27,7 @@ export const harvestPhrasesFr: HarvestPhrases = {
     s(
       `limite inférieure du stock, d’un seul côté à ${share}, ${how} : ${perHa} par ha, en tout ${animals} animaux`,
     ),
-  otherLower: (how, animals, why) => s(`à côté, ${how} : ${animals} animaux (${why} ; --lower choisit)`),
+  otherLower: (how, animals, why) => s(`à côté, ${how} : ${animals} animaux (${why})`),
   smallerUsed: 'la plus petite est prise',
   notUsed: 'pas prise, comme demandé',
   clumped: 'comptages en groupes',
@@ -53,10 +53,31 @@ export const harvestPhrasesFr: HarvestPhrases = {
     ofStock: 'Du stock entier',
     source: 'Source du taux',
   },
-  caption: 'Prise par an, depuis la limite inférieure',
-  closedCaption: s(
-    'Par la règle, la prise est 0 à chaque taux. Si c’était ouvert, par an, depuis la limite inférieure :',
-  ),
+  caption: 'Prise par an, depuis la limite inférieure du stock',
+  paper: {
+    ruleHead: 'La règle de fermeture',
+    rule: (limitPerHa, source, risk) =>
+      `Rien n’est prélevé d’une espèce quand la chance que sa densité soit au-dessous de ${limitPerHa} par ha (${source}) dépasse le risque choisi de ${risk}.`,
+    ruleCaption: 'Espèce par espèce',
+    ruleHeads: {
+      found: 'Animaux, aux stations',
+      perHa: 'Par ha',
+      chance: 'Chance d’être au-dessous',
+      design: 'Par le seul plan de sondage',
+      told: 'Selon la règle',
+    },
+    seen: (animals, some, all) => `${animals} à ${some} sur ${all}`,
+    closed: 'fermée',
+    open: 'ouverte',
+    catchHead: 'Ce que donneraient les taux',
+    catchExplained: s(
+      'Une prise est un taux fois les animaux de taille légale dans la limite inférieure du stock. Là où la règle dit « fermée », la prise est 0, et les nombres disent ce qu’elle serait si la pêche était ouverte. Le calcul est sous « D’où vient ce nombre ? ».',
+    ),
+    closedGroup: (species) => s(`${species} : fermée selon la règle, donc 0 ; si elle était ouverte`),
+    openGroup: (species) => s(`${species} : ouverte selon la règle`),
+    without: 'Sans prise, et pourquoi',
+    toRead: 'À lire avec les prises',
+  },
   sampledOnly: s(
     'Le stock est celui des strates visitées seulement ; rien n’est connu de l’habitat, de la profondeur ou du fond qui n’a pas été visité.',
   ),

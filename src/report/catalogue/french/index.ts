@@ -12,6 +12,7 @@ import { problemsRowsFr } from './problems-rows.ts';
 import { problemsSurveyFr } from './problems-survey.ts';
 import { problemsValuesFr } from './problems-values.ts';
 import { holdsInWordsFr, reasonsFr } from './reasons.ts';
+import { reasonsOnPaperFr } from './reasons-on-paper.ts';
 import { frenchSpaced } from './typography.ts';
 
 const problems: Readonly<Record<ProblemCode, string>> = {
@@ -28,6 +29,7 @@ const problems: Readonly<Record<ProblemCode, string>> = {
 export const french = {
   problems: frenchSpaced(problems),
   reasons: frenchSpaced(reasonsFr),
+  onPaper: frenchSpaced(reasonsOnPaperFr),
   failures: frenchSpaced(failuresFr),
   holds: holdsInWordsFr,
 };

@@ -7,9 +7,12 @@ const s = spacedText;
 
 export const reportPhrasesFr: ReportPhrases = {
   page: {
-    dates: (from, to) => `${from} à ${to}`,
     title: (book, survey) => s(`${book} : ${survey}`),
     madeOn: (on, version, data) => `Fait le ${on} avec Slateline ${version}, version des données ${data}.`,
+    madeAsOf: (made, moment) =>
+      s(`${made} Le carnet y est tel qu’il était le ${moment} ; ce qui a été écrit depuis n’y est pas.`),
+    asOf: (moment) => s(`Le carnet tel qu’il était le ${moment}`),
+    foot: (title, made) => `${title}, ${made}`,
     decision: (decision) => s(`La décision : ${decision}`),
     targets: (made, species) => s(`${made} : ${species}.`),
   },
@@ -37,12 +40,12 @@ export const reportPhrasesFr: ReportPhrases = {
     speciesInWords: (species, n) => s(`${species} : densités dans ${n} strates`),
     byStratum: (survey) => `Par strate, ${survey}`,
     stratumByStratum: 'Strate par strate',
-    surveysInWords: (species, n) => s(`${species} : densités dans ${n} campagnes`),
-    stations: (n) => `${n} stations`,
+    bySurvey: 'Densités campagne par campagne',
   },
   heads: {
     species: 'Espèce',
     stratum: 'Strate',
+    survey: 'Campagne',
     animals: 'Animaux',
     measured: 'Mesurés',
     meanMm: 'Moyenne, mm',

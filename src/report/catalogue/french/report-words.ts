@@ -14,6 +14,9 @@ export const reportWordsFr: ReportWords = {
   surveysCaution: spacedText(
     'Un changement ne se lit pas sur deux bandeaux : des bandeaux qui se recouvrent ne prouvent pas que rien n’a changé, et la différence a sa propre estimation et son propre intervalle.',
   ),
+  timeExplained: spacedText(
+    'Chaque bandeau est placé aux jours de sa campagne. Plus il est sombre, plus les comptages parlent pour cette densité ; le trait épais est l’estimation, les traits fins sont les bouts de l’intervalle. Là où rien n’a été noté, le bandeau s’efface à partir de zéro, et le trait pointillé est la borne si les animaux sont dispersés. L’axe est régulier à son pied, pour que zéro ait sa place ; plus haut, chaque pas multiplie. Un trait mince relie les estimations comptées de la même façon, pour guider l’œil ; ce n’est pas la tendance.',
+  ),
   strips: 'Les stations, bande par bande',
   stripsExplained: spacedText(
     'Chaque station est dessinée comme sa propre ligne de bandes, à l’échelle le long de la ligne avec ses intervalles ; la largeur des bandes n’est pas à l’échelle. Le nombre sous une bande est celui de ses animaux, toutes espèces ensemble.',

@@ -1,10 +1,13 @@
 /** The four questions people ask, for the species that matter, each answered in a sentence. */
 
+import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
+import type { StatusAnswer } from '../../../estimates/status/status-answer.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
 import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { changeInNumbers, toldInWords } from '../../catalogue/change-sentences.ts';
 import { harvestPhrases } from '../../catalogue/harvest-phrases.ts';
-import { type Language, sentence } from '../../catalogue/sentence.ts';
+import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
+import { statusPhrases } from '../../catalogue/status-phrases.ts';
 import { answerSentence } from '../../density-words.ts';
 import { escapeText } from '../../escape.ts';
 import { closureSentence } from '../../harvest-lines.ts';
@@ -15,9 +18,10 @@ import { formatCount, formatInterval, formatSignificant } from '../../numbers.ts
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
 import { inPeoplesWords, speciesNames } from '../../species-names.ts';
-import { trendSentence } from '../../trend-lines.ts';
+import { comparisonSentence, referenceInWords } from '../../status-words.ts';
+import { trendInBrief } from '../../trend-lines.ts';
 import { nameMarkup } from '../answer.ts';
-import { statusSentences } from './healthy.ts';
+import { atAGlance } from './at-a-glance.ts';
 import { capital, counted, ended, twoCounted } from './words-of-advice.ts';
 
 export function fourQuestionsSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
@@ -28,7 +32,7 @@ export function fourQuestionsSection(input: ReportInput, advice: ReportAdvice, l
       [words.howMuch, howMuch(species, input, advice, language)],
       [words.upOrDown, upOrDown(species, input, advice, language)],
       [words.healthy, healthy(species, advice, language)],
-      [words.take, mayBeTaken(species, advice, language)],
+      [words.take, mayBeTaken(species, input, advice, language)],
     ];
     const told = asked.map(
       ([question, answer]) => `<p><b>${escapeText(question!)}</b> ${escapeText(answer!)}</p>`,
@@ -37,6 +41,7 @@ export function fourQuestionsSection(input: ReportInput, advice: ReportAdvice, l
   });
   return section('four-questions', words.four, [
     paragraph(words.whichSpecies),
+    atAGlance(input, advice, language),
     `<dl>${entries.join('\n')}</dl>`,
   ]);
 }
@@ -74,31 +79,43 @@ function upOrDown(...[species, input, advice, language]: Asked): string {
   const { confidence } = input.settings;
   const nameOf = speciesNames(input.species);
   if (advice.change === null) return words.oneSurvey;
-  const since = [
+  const changes = [
     ...advice.change.answers,
     ...advice.changeByZone.filter(({ told }) => told !== 'cannot tell'),
-  ]
-    .filter((one) => one.species === species)
-    .flatMap((one) => {
-      const surveys = words.told(one.from, one.to);
-      const head = one.scope.by === 'survey' ? surveys : phrases.inZone(surveys, one.scope.name);
-      const said = (text: string) => [phrases.colon(head, text)];
-      if (one.told !== null) {
-        const told = toldInWords(one.told, confidence, language);
-        return said(phrases.toldWith(told, changeInNumbers(one, language)));
-      }
-      if (one.densityPerHa !== null && one.densityPerHa.from > 0) {
-        const { from, to } = one.densityPerHa;
-        const perHa = (value: number) => formatSignificant(value, 3, language);
-        const seen = phrases.perHaSeen(perHa(from), perHa(to), twoCounted(one, language));
-        return said(`${seen}${phrases.semicolon}${words.noSpread}`);
-      }
-      return one.reason === null ? [] : said(sentence(language, inPeoplesWords(one.reason, nameOf)));
-    });
+  ].filter((one) => one.species === species);
+  const since = changes.flatMap((one) => {
+    const said = changeTold(one, { nameOf, confidence, language });
+    if (said === null) return [];
+    const zone = one.scope.by === 'survey' ? null : phrases.inZone(one.scope.name);
+    return [zone === null ? said : phrases.colon(zone, said)];
+  });
+  const { from, to } = advice.change;
+  const lately =
+    since.length === 0 ? [] : [phrases.colon(words.told(from, to), since.join(phrases.semicolon))];
   const over = advice.trend
     .filter((one) => one.species === species && one.trend !== null)
-    .map((one) => trendSentence({ ...one, species: words.trendHead }, confidence, language));
-  return [...since, ...over].map(ended).join(' ');
+    .map((one) => trendInBrief({ ...one, species: words.trendHead }, confidence, language));
+  return [...lately, ...over].map(ended).join(' ');
+}
+
+interface Telling {
+  readonly nameOf: ReturnType<typeof speciesNames>;
+  readonly confidence: number;
+  readonly language: Language;
+}
+
+/** What can be told of a change; where nothing can, what was seen; null where there is nothing to say. */
+function changeTold(one: ChangeAnswer, { nameOf, confidence, language }: Telling): string | null {
+  const phrases = changePhrases(language);
+  if (one.told !== null)
+    return phrases.toldWith(toldInWords(one.told, confidence, language), changeInNumbers(one, language));
+  if (one.densityPerHa !== null && one.densityPerHa.from > 0) {
+    const { from, to } = one.densityPerHa;
+    const perHa = (value: number) => formatSignificant(value, 3, language);
+    const seen = phrases.perHaSeen(perHa(from), perHa(to), twoCounted(one, language));
+    return `${seen}, ${adviceWords(language).noSpread}`;
+  }
+  return one.reason === null ? null : sentenceOnPaper(language, inPeoplesWords(one.reason, nameOf));
 }
 
 function healthy(species: string, { status }: ReportAdvice, language: Language): string {
@@ -108,13 +125,17 @@ function healthy(species: string, { status }: ReportAdvice, language: Language):
   return statusSentences(compared.comparisons.length === 0 ? own : compared, language).join(' ');
 }
 
-function mayBeTaken(species: string, { harvest, rates }: ReportAdvice, language: Language): string {
+function mayBeTaken(...[species, input, { harvest, rates }, language]: Asked): string {
   const words = adviceWords(language);
   const own = harvest.find((one) => one.species === species);
   if (own === undefined) return words.noCatchShort;
   const closure = own.closure === null ? [] : [closureSentence(own.closure, language)];
   if (own.closure?.closed) return closure.join(' ');
-  if (own.reason !== null) return [...closure, ended(sentence(language, own.reason))].join(' ');
+  if (own.reason !== null)
+    return [
+      ...closure,
+      ended(sentenceOnPaper(language, inPeoplesWords(own.reason, speciesNames(input.species)))),
+    ].join(' ');
   if (own.catches.length === 0)
     return [...closure, rates === 0 ? words.noCatchShort : words.fewRates].join(' ');
   const { option } = harvestPhrases(language);
@@ -122,4 +143,18 @@ function mayBeTaken(species: string, { harvest, rates }: ReportAdvice, language:
     option(formatCount(animals), percent(rate, language)),
   );
   return [...closure, ended(capital(options.join(', '))), words.decision].join(' ');
+}
+
+/** Those it can be compared with first; then each reason once, with the densities it holds back. */
+function statusSentences({ comparisons }: StatusAnswer, language: Language): string[] {
+  const compared = comparisons.filter(({ held }) => held === null);
+  const byReason = Map.groupBy(
+    comparisons.filter(({ held }) => held !== null),
+    ({ held }) => sentenceOnPaper(language, held!),
+  );
+  const held = [...byReason].map(([reason, those]) => {
+    const against = those.map((one) => referenceInWords(one.reference, language)).join(', ');
+    return statusPhrases(language).notComparedWith(against, reason);
+  });
+  return [...compared.map((one) => capital(comparisonSentence(one, language))), ...held].map(ended);
 }

@@ -5,18 +5,22 @@ import { adviceWords } from '../../catalogue/advice-words.ts';
 import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { changeInNumbers, toldInWords, whatItTakesInWords } from '../../catalogue/change-sentences.ts';
 import { reportPhrases } from '../../catalogue/report-phrases.ts';
-import { type Language, sentence } from '../../catalogue/sentence.ts';
+import { reportWords } from '../../catalogue/report-words.ts';
+import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
 import { bothWidths, figure, heading, list, paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
 import { formatCount, formatShare, formatSignificant } from '../../numbers.ts';
+import type { Drawing } from '../../plot-figure.ts';
 import { ratioBands } from '../../ratio-bands.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
-import { inPeoplesWords, sortBySpecies, speciesNames } from '../../species-names.ts';
-import { trendSentence } from '../../trend-lines.ts';
+import { inPeoplesWords, nameInSentence, sortBySpecies, speciesNames } from '../../species-names.ts';
+import { overTime } from '../over-time.ts';
+import { trendOf } from './trend-table.ts';
 import { capital, ended, names, twoCounted } from './words-of-advice.ts';
 
-export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
+export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, drawing: Drawing): string {
+  const { language } = drawing;
   const words = adviceWords(language);
   const { change } = advice;
   if (change === null) return section('change', words.moreOrLess, [paragraph(words.oneSurvey)]);
@@ -28,7 +32,10 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
       : `${nameOf(answer.species).label}, ${answer.scope.name}`;
   const answers = sortBySpecies(change.answers, input);
   const told = (...which: readonly (string | null)[]) =>
-    names(answers.filter((one) => which.includes(one.told)).map(labelOf), words.none);
+    names(
+      answers.filter((one) => which.includes(one.told)).map(({ species }) => nameInSentence(nameOf(species))),
+      words.none,
+    );
   const answer = changePhrases(language).sides(words.told(change.from, change.to), [
     [words.lower, told('lower', 'probably lower')],
     [words.higher, told('higher', 'probably higher')],
@@ -42,6 +49,8 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
   const naming = { labelOf, nameOf, confidence, language };
   return section('change', words.moreOrLess, [
     paragraph(answer),
+    paragraph(words.verdicts[change.comparability.verdict]),
+    ...limits(advice, language),
     ...(rows.length === 0
       ? []
       : [
@@ -58,25 +67,15 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, lang
           ),
         ]),
     ...(toldOnes.length === 0 ? [] : [list(toldOnes.map((one) => changeSentence(one, naming)))]),
-    changeTable([...answers, ...zones.filter(({ told }) => told !== null)], naming),
+    changeTable([...answers, ...byZone(zones.filter(({ told }) => told !== null))], naming),
+    paragraph(changePhrases(language).commonWeights, 'quiet'),
     ...silentZones(zones, naming),
-    paragraph(words.verdicts[change.comparability.verdict]),
-    ...limits(advice, language),
     heading(3, words.trendHead),
     ...(advice.trend.length === 0
       ? [paragraph(words.twoSurveys)]
-      : [
-          paragraph(words.trendExplained, 'quiet'),
-          list(
-            sortBySpecies(advice.trend, input).map((one) => {
-              const label = nameOf(one.species).label;
-              const told = trendSentence({ ...one, species: label }, confidence, language);
-              if (one.reason === null) return ended(told);
-              const why = sentence(language, inPeoplesWords(one.reason, nameOf));
-              return ended(changePhrases(language).colon(told, why));
-            }),
-          ),
-        ]),
+      : trendOf(advice.trend, { nameOf, confidence, language })),
+    paragraph(reportWords(language).surveysCaution, 'quiet'),
+    ...overTime(input, drawing),
   ]);
 }
 
@@ -101,10 +100,7 @@ function changeSentence(answer: ChangeAnswer, { labelOf, confidence, language }:
   return `${head}${takes === '' ? '' : ` ${ended(capital(takes))}`}`;
 }
 
-function changeTable(
-  rows: readonly ChangeAnswer[],
-  { labelOf, nameOf, confidence, language }: Naming,
-): string {
+function changeTable(rows: readonly ChangeAnswer[], { nameOf, confidence, language }: Naming): string {
   const phrases = changePhrases(language);
   const { heads } = reportPhrases(language);
   const perHa = (value: number) => formatSignificant(value, 3, language);
@@ -112,7 +108,7 @@ function changeTable(
     `${formatCount(pair.from)} → ${formatCount(pair.to)}`;
   return htmlTable(
     [
-      { head: heads.species, cell: labelOf },
+      { head: heads.species, cell: ({ species }) => nameOf(species).label },
       { head: heads.stations, cell: ({ stations }) => both(stations), number: true },
       { head: heads.animals, cell: ({ animals }) => both(animals), number: true },
       {
@@ -125,16 +121,24 @@ function changeTable(
         cell: ({ told }) => (told === null ? '' : toldInWords(told, confidence, language)),
       },
       { head: phrases.heads.change, cell: (one) => changeInNumbers(one, language), number: true },
-      { head: phrases.heads.halving, cell: (one) => halvingCell(one, language) },
+      { head: phrases.heads.halving, cell: (one) => halvingCell(one, language), number: true },
     ],
     rows,
     {
       caption: phrases.caption(formatShare(confidence)),
       across: ({ told, reason }) =>
-        told !== null || reason === null ? null : ended(sentence(language, inPeoplesWords(reason, nameOf))),
+        told !== null || reason === null
+          ? null
+          : ended(sentenceOnPaper(language, inPeoplesWords(reason, nameOf))),
       acrossFrom: 4,
+      group: ({ scope }) => (scope.by === 'survey' ? phrases.wholeGroup : phrases.zoneGroup(scope.name)),
     },
   );
+}
+
+/** The zones one after the other, so that each stands under its own head. */
+function byZone(zones: readonly ChangeAnswer[]): readonly ChangeAnswer[] {
+  return [...Map.groupBy(zones, ({ scope }) => scope.name).values()].flat();
 }
 
 /** Zones of which nothing can be told: each reason once, with its species. */
@@ -143,10 +147,14 @@ function silentZones(zones: readonly ChangeAnswer[], { nameOf, language }: Namin
   if (silent.length === 0) return [];
   const { colon } = changePhrases(language);
   const byReason = Map.groupBy(silent, (one) =>
-    colon(one.scope.name, ended(sentence(language, inPeoplesWords(one.reason!, nameOf)))),
+    colon(
+      changePhrases(language).zoneGroup(one.scope.name),
+      ended(sentenceOnPaper(language, inPeoplesWords(one.reason!, nameOf))),
+    ),
   );
   const said = [...byReason].map(
-    ([reason, those]) => `${capital(reason)} (${those.map((one) => nameOf(one.species).label).join(', ')})`,
+    ([reason, those]) =>
+      `${capital(reason).slice(0, -1)} (${those.map((one) => nameInSentence(nameOf(one.species))).join(', ')}).`,
   );
   return [`<div class="quiet notes">${list(said)}</div>`];
 }
@@ -168,7 +176,7 @@ function halvingCell(
 function limits({ change }: ReportAdvice, language: Language): string[] {
   const aspects = change!.comparability.aspects.flatMap(({ reason }) => (reason === null ? [] : [reason]));
   const cautions = change!.answers.flatMap((one) => one.cautions);
-  const said = [...new Set([...aspects, ...cautions].map((one) => ended(sentence(language, one))))];
+  const said = [...new Set([...aspects, ...cautions].map((one) => ended(sentenceOnPaper(language, one))))];
   const hand = change!.answers.some((one) => one.atTheseStations)
     ? [paragraph(adviceWords(language).handPicked)]
     : [];

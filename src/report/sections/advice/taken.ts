@@ -1,20 +1,20 @@
 /** What may be taken? Options, and only where somebody chose rates; the decision is the manager's. */
 
 import type { HarvestAnswer } from '../../../estimates/harvest/harvest-answer.ts';
+import type { Reason } from '../../../survey/message.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
 import { harvestPhrases } from '../../catalogue/harvest-phrases.ts';
 import { reportPhrases } from '../../catalogue/report-phrases.ts';
-import { type Language, sentence } from '../../catalogue/sentence.ts';
-import { closureSentence } from '../../harvest-lines.ts';
+import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
+import { groupedNotes } from '../../grouped-notes.ts';
 import { formatTonnes, percent } from '../../harvest-option-lines.ts';
-import { closureStep, harvestSteps } from '../../harvest-steps.ts';
 import { heading, list, paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
-import { formatCount } from '../../numbers.ts';
+import { formatCount, formatShort, formatSignificant, withDecimalMark } from '../../numbers.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
-import { inPeoplesWords, speciesNames } from '../../species-names.ts';
-import { details, ended } from './words-of-advice.ts';
+import { type SpeciesName, speciesNames } from '../../species-names.ts';
+import { formatChance } from '../../status-words.ts';
 
 const example = '--rate "0.05: source" --rate "0.1: source" --rate "0.2: source"';
 
@@ -28,41 +28,79 @@ export function takenSection(input: ReportInput, advice: ReportAdvice, language:
       : able.length === 0 && rates < 3
         ? words.fewRates
         : words.catchAnswer(able.length, harvest.length);
+  const naming = { nameOf: speciesNames(input.species), language };
   return section('taken', words.take, [
     paragraph(first),
     paragraph(words.decision),
-    ...harvest.flatMap((answer) => oneSpecies(input, answer, language)),
+    ...ruleOf(advice, naming),
+    ...catches(able, naming),
+    ...notes(advice, naming),
     ...(harvest.length === 0 ? [] : [paragraph(harvestPhrases(language).sampledOnly, 'quiet')]),
   ]);
 }
 
-function oneSpecies(input: ReportInput, answer: HarvestAnswer, language: Language): string[] {
-  const nameOf = speciesNames(input.species);
-  const { catches, closure, reason, cautions } = answer;
-  const notes = [...new Set(cautions.map((one) => ended(sentence(language, one))))];
-  return [
-    heading(3, nameOf(answer.species!).label),
-    ...(closure === null ? [] : [paragraph(closureSentence(closure, language))]),
-    ...(reason === null ? [] : [paragraph(ended(sentence(language, inPeoplesWords(reason, nameOf))))]),
-    ...(catches.length === 0 ? [] : [catchTable(answer, language)]),
-    ...(notes.length === 0 ? [] : [`<div class="quiet notes">${list(notes)}</div>`]),
-    ...(answer.stock === null
-      ? []
-      : [
-          details(adviceWords(language).steps, [
-            ...harvestSteps(answer, language),
-            ...(closure === null ? [] : closureStep(closure, language)),
-          ]),
-        ]),
-  ];
+interface Naming {
+  readonly nameOf: (species: string) => SpeciesName;
+  readonly language: Language;
 }
 
-function catchTable({ catches, closure }: HarvestAnswer, language: Language): string {
-  const words = harvestPhrases(language);
-  const { heads } = words;
-  return htmlTable(
+/** The rule once in words, then each species with the chance it was judged by. */
+function ruleOf({ harvest, status }: ReportAdvice, { nameOf, language }: Naming): readonly string[] {
+  const rows = harvest.flatMap(({ species, closure }) => {
+    const density = status.find((one) => one.density.species === species)?.density;
+    return closure === null || density === undefined ? [] : [{ closure, density }];
+  });
+  if (rows.length === 0) return [];
+  const words = harvestPhrases(language).paper;
+  const { limitPerHa, source, risk } = rows[0]!.closure;
+  const chance = (value: number | null) => (value === null ? '–' : formatChance(value, () => null, language));
+  const table = htmlTable<(typeof rows)[number]>(
     [
-      { head: heads.rate, cell: ({ rate }) => percent(rate, language), number: true },
+      { head: reportPhrases(language).heads.species, cell: ({ density }) => nameOf(density.species).label },
+      {
+        head: words.ruleHeads.found,
+        cell: ({ density: { animals, stationsWithSpecies, stations } }) =>
+          words.seen(formatCount(animals), formatCount(stationsWithSpecies), formatCount(stations)),
+        number: true,
+      },
+      {
+        head: words.ruleHeads.perHa,
+        cell: ({ density: { densityPerHa } }) =>
+          densityPerHa === null ? '–' : formatSignificant(densityPerHa, 3, language),
+        number: true,
+      },
+      {
+        head: words.ruleHeads.chance,
+        cell: ({ closure }) => chance(closure.probabilityBelow),
+        number: true,
+      },
+      {
+        head: words.ruleHeads.design,
+        cell: ({ closure }) => chance(closure.designProbabilityBelow),
+        number: true,
+      },
+      { head: words.ruleHeads.told, cell: ({ closure }) => (closure.closed ? words.closed : words.open) },
+    ],
+    rows,
+    { caption: words.ruleCaption, slim: true },
+  );
+  const limit = formatShort(limitPerHa, language);
+  const said = words.rule(limit, source, withDecimalMark(risk.toFixed(2), language));
+  return [heading(3, words.ruleHead), paragraph(said), table];
+}
+
+function catches(able: readonly HarvestAnswer[], { nameOf, language }: Naming): readonly string[] {
+  if (able.length === 0) return [];
+  const words = harvestPhrases(language);
+  const { heads, paper } = words;
+  const rows = able.flatMap(({ species, closure, catches: own }) => {
+    const name = nameOf(species!).label;
+    const head = closure === null ? name : closure.closed ? paper.closedGroup(name) : paper.openGroup(name);
+    return own.map((one) => ({ ...one, head }));
+  });
+  const table = htmlTable<(typeof rows)[number]>(
+    [
+      { head: heads.rate, cell: ({ rate }) => percent(rate, language) },
       {
         head: reportPhrases(language).heads.animals,
         cell: ({ animals }) => formatCount(animals),
@@ -76,10 +114,31 @@ function catchTable({ catches, closure }: HarvestAnswer, language: Language): st
       { head: heads.ofStock, cell: ({ shareOfStock }) => percent(shareOfStock, language), number: true },
       { head: heads.source, cell: ({ source }) => source },
     ],
-    catches,
-    {
-      caption: closure?.closed ? words.closedCaption : words.caption,
-      slim: true,
-    },
+    rows,
+    { caption: words.caption, slim: true, group: ({ head }) => head },
   );
+  return [heading(3, paper.catchHead), paragraph(paper.catchExplained, 'quiet'), table];
+}
+
+/** Why there is no catch, or no tonnes; then the cautions, each once. */
+function notes({ harvest }: ReportAdvice, { nameOf, language }: Naming): readonly string[] {
+  const words = harvestPhrases(language).paper;
+  const say = (reason: Reason) => sentenceOnPaper(language, reason);
+  const grouped = (head: string, reasonsOf: (answer: HarvestAnswer) => readonly (Reason | null)[]) => {
+    const rows = harvest.map((one) => ({
+      species: one.species!,
+      scope: '',
+      reasons: reasonsOf(one).filter((reason) => reason !== null),
+    }));
+    const lines = groupedNotes(rows, { nameOf, language, say });
+    return lines.length === 0 ? [] : [heading(3, head), `<div class="quiet notes">${list(lines)}</div>`];
+  };
+  return [
+    ...grouped(words.without, ({ reason }) => [reason]),
+    ...grouped(words.toRead, ({ reason, weightReason, cautions }) => [
+      reason === null ? weightReason : null,
+      // The weight of one animal stands with the curves.
+      ...cautions.filter(({ code }) => code !== 'weight-of-one'),
+    ]),
+  ];
 }

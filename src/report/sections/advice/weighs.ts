@@ -1,49 +1,44 @@
 /** How much does it weigh? Biomass by stratum, with the weights it rests on. */
 
 import type { BiomassAnswer } from '../../../estimates/biomass/biomass-answer.ts';
-import { basisLines, biomassNotes } from '../../biomass-lines.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
 import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import type { Language } from '../../catalogue/sentence.ts';
 import { weightPhrases } from '../../catalogue/weight-phrases.ts';
-import { list, paragraph, section } from '../../html.ts';
+import { paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from '../../numbers.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
-import { speciesNames } from '../../species-names.ts';
+import { nameInSentence, speciesNames } from '../../species-names.ts';
+import { weightOrigins } from './weight-origins.ts';
 
 export function weighsSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
   const words = adviceWords(language);
   const nameOf = speciesNames(input.species);
-  const label = (answers: readonly BiomassAnswer[]) =>
-    answers.map((one) => ({ ...one, species: nameOf(one.species).label }));
-  const whole = label(advice.biomass);
-  const known = whole.filter(({ totalKg }) => totalKg !== null && totalKg > 0);
+  const { biomass } = advice;
+  const origins = weightOrigins(biomass, { nameOf, language });
+  const known = biomass.filter(({ totalKg }) => totalKg !== null && totalKg > 0);
   const largest = known.toSorted((a, b) => b.totalKg! - a.totalKg!)[0];
-  const fits = advice.fits.map((one) => ({ ...one, species: nameOf(one.species).label }));
-  const said = [...basisLines(whole, fits, language).slice(2), ...biomassNotes(whole, language)].filter(
-    (text) => text !== '',
-  );
-  const notes =
-    said.length === 0 ? [] : [`<div class="quiet notes">${list(said.map((text) => text.trim()))}</div>`];
-  if (largest === undefined) return section('weight', words.weighs, [paragraph(words.noWeights), ...notes]);
+  if (largest === undefined) return section('weight', words.weighs, [paragraph(words.noWeights), ...origins]);
+  const ranges = biomass.filter((one) => one.totalKg === null && one.totalIntervalKg !== null).length;
   const rows = known.flatMap((one) => [
-    ...label(advice.biomassByStratum).filter((part) => part.species === one.species && part.animals > 0),
+    ...advice.biomassByStratum.filter((part) => part.species === one.species && part.animals > 0),
     one,
   ]);
   const phrases = weightPhrases(language);
   const most = phrases.largest(
-    largest.species,
+    nameInSentence(nameOf(largest.species)),
     tonnes(largest.totalKg, language),
     interval(largest, language),
     phrases.states[largest.state],
   );
+  const labelled = rows.map((one) => ({ ...one, species: nameOf(one.species).label }));
   return section('weight', words.weighs, [
-    paragraph(words.weightAnswer(known.length, whole.length, most)),
-    table(rows, input.settings.confidence, language),
+    paragraph(words.weightAnswer(known.length, biomass.length, ranges, most)),
+    table(labelled, input.settings.confidence, language),
     paragraph(words.weightLimits, 'quiet'),
-    ...notes,
+    ...origins,
   ]);
 }
 
