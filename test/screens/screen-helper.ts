@@ -8,7 +8,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from '@playwri
 
 const root = resolve(import.meta.dirname, '../..');
 export const shots = join(import.meta.dirname, 'shots');
-const executablePath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
+export const executablePath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
 export const hasBrowser = existsSync(executablePath);
 if (!hasBrowser) {
   // biome-ignore lint/suspicious/noConsole: a test that did not run says so loudly
