@@ -36,6 +36,7 @@ export const refusalStatus = {
   'wrong-method': 405,
   'sheet-changed': 409,
   'day-changed': 409,
+  'answer-changed': 409,
   'job-not-ended': 409,
   'job-without-result': 409,
   'too-large': 413,

@@ -181,6 +181,32 @@ describe('a question', () => {
     expect(history.body.rows.map(({ what }: { what: string }) => what)).toEqual(['entered', 'changed']);
     expect(history.body.rows[1].changes).toEqual([{ column: 'none_seen', before: false, after: true }]);
   });
+
+  it('about a blank belt knows "rien vu" for the same', async () => {
+    await server.save({ ...server.newSheet('S1'), tallies: [] }, null);
+    const said = { answer: 'Rien vu', who: 'Recorder A', why: 'slate looked at again' };
+    const request = { requestId: server.newId(), code: 'transect-unresolved', station: 'S1', ...said };
+    const { body } = await server.call('POST', `${path}/answers`, request);
+    expect(body).toMatchObject({ answered: 1, markedNoneSeen: 1 });
+  });
+
+  it('that somebody else answered in between is not answered over, unless it was seen', async () => {
+    await server.save(server.newSheet('S1'), null);
+    const asked = { code: 'selection-unknown', who: 'Recorder A', why: 'as I remember it' };
+    const give = (more: object) =>
+      server.call('POST', `${path}/answers`, { requestId: server.newId(), ...asked, ...more });
+    const first = await give({ answer: 'at random', base: null, who: 'Officer A' });
+    expect(first.status).toBe(200);
+    const late = await give({ answer: 'by hand', base: null });
+    expect(late).toMatchObject({ status: 409, body: { code: 'answer-changed' } });
+    expect(answers.staleAnswerSchema.parse(late.body).theirs).toMatchObject({
+      answer: 'at random',
+      who: 'Officer A',
+    });
+    expect((await give({ answer: 'by hand', base: late.body.theirs.at })).status).toBe(200);
+    // Whoever does not say what was in hand is not compared, as from the command line.
+    expect((await give({ answer: 'at random' })).status).toBe(200);
+  });
 });
 
 describe('a photo', () => {

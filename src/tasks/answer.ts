@@ -23,6 +23,8 @@ export interface AnswerRequest {
   /** Tells questions of one place apart, such as two strata of a survey; null when there is one. */
   readonly value: string | null;
   readonly answer: string;
+  /** When the answer was given that whoever asks had in hand, null while it was open; left out, nothing is compared. */
+  readonly base?: string | null | undefined;
 }
 
 export interface AnswerTools {
@@ -37,6 +39,8 @@ export interface AnswerResult {
   readonly answered: readonly { readonly problem: Problem; readonly answer: Answer }[];
   /** Belts that were marked "none seen" in the same act. */
   readonly markedNoneSeen: number;
+  /** Not null: somebody else answered in between, and nothing was written. */
+  readonly theirs: Answer | null;
   readonly dataVersion: string;
 }
 
@@ -44,7 +48,12 @@ export interface AnswerResult {
 export async function answerProblem(request: AnswerRequest, tools: AnswerTools): Promise<AnswerResult> {
   const { store, signature, newId, today } = tools;
   const { checked } = await checkSurveys(store, { survey: request.survey, today });
-  const asked = questionsMeant(request, checked);
+  const meant = questionsMeant(request, checked);
+  const theirs = answeredBetween(request, meant);
+  if (theirs !== null) {
+    return { answered: [], markedNoneSeen: 0, theirs, dataVersion: await store.dataVersion() };
+  }
+  const asked = meant.map(({ problem }) => problem);
   const known = new Map((await store.all('answer')).map((answer) => [answer.problemKey, answer]));
   const answered = asked.map((problem) => {
     const before = known.get(problemKeyOf(problem));
@@ -58,11 +67,19 @@ export async function answerProblem(request: AnswerRequest, tools: AnswerTools):
     ...answered.map(({ answer }): Change => ({ kind: 'answer', recordId: answer.id, after: answer })),
   ];
   await store.apply(changes, signature, newId);
-  return { answered, markedNoneSeen: belts.length, dataVersion: await store.dataVersion() };
+  return { answered, markedNoneSeen: belts.length, theirs: null, dataVersion: await store.dataVersion() };
 }
 
+function answeredBetween({ base }: AnswerRequest, meant: readonly CheckedProblem[]): Answer | null {
+  if (base === undefined) return null;
+  return meant.find(({ answer }) => answer !== null && answer.answeredAt !== base)?.answer ?? null;
+}
+
+/** In the words of any screen: a recorder writes the language she speaks. */
+const noneSeen = new Set(['none seen', 'rien vu']);
+
 function isNoneSeen(answer: string): boolean {
-  return answer.trim().toLowerCase() === 'none seen';
+  return noneSeen.has(answer.trim().toLowerCase());
 }
 
 function answerOf(problem: Problem, answer: string, { who, why, at }: Signature, id: string): Answer {
@@ -79,9 +96,12 @@ function answerOf(problem: Problem, answer: string, { who, why, at }: Signature,
 }
 
 /** One question, or with blank belts all of one station; a Failure that names the nearest ones otherwise. */
-function questionsMeant(request: AnswerRequest, checked: readonly CheckedProblem[]): readonly Problem[] {
-  const matching = checked.map(({ problem }) => problem).filter((problem) => matches(problem, request));
-  const [first] = matching;
+function questionsMeant(
+  request: AnswerRequest,
+  checked: readonly CheckedProblem[],
+): readonly CheckedProblem[] {
+  const matching = checked.filter(({ problem }) => matches(problem, request));
+  const first = matching[0]?.problem;
   if (first === undefined) throw noSuchQuestion(request, checked);
   if (first.severity === 'stop') throw new Failure('stop-not-answerable', { code: first.code });
   if (first.code === 'station-unresolved' && isNoneSeen(request.answer)) {
@@ -89,7 +109,7 @@ function questionsMeant(request: AnswerRequest, checked: readonly CheckedProblem
   }
   const blankOfStation = first.code === 'transect-unresolved' && request.station !== null;
   if (matching.length > 1 && !blankOfStation) {
-    const places = matching.slice(0, 8).map((problem) => describePlace(problem));
+    const places = matching.slice(0, 8).map(({ problem }) => describePlace(problem));
     throw new Failure('several-questions', {
       code: request.code,
       count: matching.length,

@@ -2,6 +2,7 @@
 
 import * as z from 'zod';
 import { answerProblem } from '../../tasks/answer.ts';
+import { givenAnswer } from '../../tasks/sheets/answer-rows.ts';
 import {
   answeredSchema,
   giveAnswerSchema,
@@ -9,6 +10,7 @@ import {
   problemListSchema,
 } from '../../tasks/sheets/answer-schemas.ts';
 import { optionalId, optionalText, surveyOf, surveyParams } from '../common-schemas.ts';
+import { Refusal } from '../refusal.ts';
 import { jsonText, route } from '../route.ts';
 import { whenFree } from '../when-free.ts';
 
@@ -57,7 +59,8 @@ export const questionRoutes = [
       };
       const tools = { store: asRequest, signature, newId, today: today() };
       const result = await whenFree(() => answerProblem({ ...question, survey }, tools), house);
-      const { answered, markedNoneSeen, dataVersion } = result;
+      const { answered, markedNoneSeen, theirs, dataVersion } = result;
+      if (theirs !== null) throw new Refusal('answer-changed', {}, { theirs: givenAnswer(theirs) });
       return { answered: answered.length, markedNoneSeen, dataVersion };
     },
   }),

@@ -2,8 +2,9 @@
 
 import type { DensityAnswer, SizesAnswer } from '../../estimates/answers.ts';
 import { type Language, problemWithoutPlace, sentence } from '../../report/catalogue/sentence.ts';
+import type { Answer } from '../../survey/words.ts';
 import type { CheckedProblem } from '../check-survey.ts';
-import type { DensityRow, ProblemRow, SizesRow } from './answer-schemas.ts';
+import type { DensityRow, GivenAnswer, ProblemRow, SizesRow } from './answer-schemas.ts';
 
 export function densityRow(answer: DensityAnswer, language: Language): DensityRow {
   const { reason, cautions, leftOut, belief, estimators, ...numbers } = answer;
@@ -53,8 +54,12 @@ export function problemRow(
     value,
     suggestion,
     stationId: stationIds.get(place.station ?? '') ?? null,
-    answer: answer && { answer: answer.answer, who: answer.who, why: answer.why, at: answer.answeredAt },
+    answer: answer && givenAnswer(answer),
   };
+}
+
+export function givenAnswer({ answer, who, why, answeredAt: at }: Answer): GivenAnswer {
+  return { answer, who, why, at };
 }
 
 function pair(interval: readonly [number, number] | null): [number, number] | null {

@@ -17,6 +17,10 @@ export const errorSchema = z.object({
 });
 export type ErrorAnswer = z.infer<typeof errorSchema>;
 
+/** What somebody said about a question, and when (ISO instant). */
+const givenAnswerSchema = z.object({ answer: z.string(), who: z.string(), why: z.string(), at: z.string() });
+export type GivenAnswer = z.infer<typeof givenAnswerSchema>;
+
 export const problemRowSchema = z.object({
   code: z.string(),
   severity: z.enum(['stop', 'explain', 'note']),
@@ -29,7 +33,7 @@ export const problemRowSchema = z.object({
   suggestion: text,
   /** Of the station, so that the sheet is one key away; null where the question is not about one. */
   stationId: uuid.nullable(),
-  answer: z.object({ answer: z.string(), who: z.string(), why: z.string(), at: z.string() }).nullable(),
+  answer: givenAnswerSchema.nullable(),
 });
 export type ProblemRow = z.infer<typeof problemRowSchema>;
 export const problemListSchema = z.object({ dataVersion: z.string(), problems: z.array(problemRowSchema) });
@@ -42,6 +46,8 @@ export const giveAnswerSchema = z.object({
   swim: z.number().int().positive().nullable().default(null),
   species: text.default(null),
   value: text.default(null),
+  /** When the answer was given that the screen had in hand; null while the question was open. Left out, nothing is compared. */
+  base: z.iso.datetime().nullable().optional(),
   answer: shortText,
   who: shortText,
   why: shortText,
@@ -52,6 +58,14 @@ export const answeredSchema = z.object({
   answered: z.number().int(),
   markedNoneSeen: z.number().int(),
   dataVersion: z.string(),
+});
+export type Answered = z.infer<typeof answeredSchema>;
+
+/** Somebody else answered in between: nothing was written. */
+export const staleAnswerSchema = z.object({
+  code: z.literal('answer-changed'),
+  message: z.string(),
+  theirs: givenAnswerSchema,
 });
 
 const cell = z.union([z.string(), z.number(), z.boolean()]).nullable();
