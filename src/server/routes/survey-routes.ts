@@ -3,6 +3,7 @@
 import { readySurvey, readyWords } from '../../tasks/sheets/new-survey.ts';
 import { savedSchema } from '../../tasks/sheets/sheet-schemas.ts';
 import { surveyList, surveyWords } from '../../tasks/sheets/survey-list.ts';
+import { surveyRecordsSchema } from '../../tasks/sheets/survey-records-schemas.ts';
 import {
   addWordsSchema,
   bookSchema,
@@ -91,6 +92,18 @@ export const surveyRoutes = [
     handle: async ({ params: { surveyId }, language }, house) => {
       await surveyOf(house, surveyId);
       return jsonText(await house.read({ task: 'stations', surveyId, language }));
+    },
+  }),
+  route({
+    method: 'get',
+    path: '/api/surveys/{surveyId}/records',
+    summary:
+      'all that its numbers and questions rest on, for a screen that works them out without the server',
+    params: surveyParams,
+    answer: surveyRecordsSchema,
+    handle: async ({ params: { surveyId }, language }, house) => {
+      await surveyOf(house, surveyId);
+      return jsonText(await house.read({ task: 'records', surveyId, language }));
     },
   }),
 ];

@@ -3,35 +3,22 @@
  * plain values in, plain values out. Saving a sheet never waits behind one of them.
  */
 
-import type { DensitySettings } from '../../estimates/density/density-settings.ts';
 import { readTables } from '../../exchange/read-tables.ts';
 import { type Language, sentence } from '../../report/catalogue/sentence.ts';
 import { type ScreenLanguage, serverSentence } from '../../report/catalogue/server-words.ts';
 import { type EmbeddedFont, type ReportTools, renderReport } from '../../report/page.ts';
 import type { Signature, Store } from '../../survey/store.ts';
 import { tableNames } from '../../survey/table-rows.ts';
-import { checkSurveys } from '../check-survey.ts';
-import { estimateDensity } from '../estimate-density.ts';
-import { estimateSizes, type SizesRequest } from '../estimate-sizes.ts';
 import { type HistoryRequest, history } from '../history.ts';
 import { importRows } from '../import/import-rows.ts';
 import { defaultReportRequest, reportInput } from '../report.ts';
-import { densityRow, problemRow, sizesRow } from './answer-rows.ts';
-import { type ExplainRequest, explainCount } from './explain-count.ts';
-import { stationList } from './station-list.ts';
+import { type ReadOrder, readRows } from './read-orders.ts';
+import { surveyRecords } from './survey-records.ts';
 
 export type WorkOrder = { readonly language: ScreenLanguage } & (
-  | {
-      readonly task: 'densities';
-      readonly survey: string;
-      readonly species: string | null;
-      readonly settings: DensitySettings;
-    }
-  | { readonly task: 'sizes'; readonly request: SizesRequest }
-  | { readonly task: 'problems'; readonly survey: string; readonly surveyId: string; readonly today: string }
-  | { readonly task: 'stations'; readonly surveyId: string }
+  | ReadOrder
+  | { readonly task: 'records'; readonly surveyId: string }
   | { readonly task: 'history'; readonly request: HistoryRequest }
-  | { readonly task: 'explain'; readonly request: ExplainRequest }
   | ReportOrder
   | ImportOrder
 );
@@ -73,48 +60,21 @@ export async function doWork(order: WorkOrder, tools: WorkTools): Promise<string
 
 function rowsOf(order: Exclude<WorkOrder, { task: 'report' }>, tools: WorkTools): Promise<object> {
   const { store } = tools;
-  const language = catalogueLanguage(order.language);
   switch (order.task) {
-    case 'densities':
-      return estimateDensity(store, order).then(({ answers, dataVersion }) => ({
-        dataVersion,
-        rows: answers.map((answer) => densityRow(answer, language)),
-      }));
-    case 'sizes':
-      return estimateSizes(store, order.request).then(({ answers, dataVersion }) => ({
-        dataVersion,
-        rows: answers.map((answer) => sizesRow(answer, language)),
-      }));
-    case 'problems':
-      return problems(order, store, language);
-    case 'stations':
-      return stationList(store, order).then(async (stations) => ({
-        dataVersion: await store.dataVersion(),
-        stations,
-      }));
+    case 'records':
+      return surveyRecords(store, order.surveyId);
     case 'history':
       return history(store, order.request);
-    case 'explain':
-      return explainCount(store, order.request);
     case 'import':
       return importFile(order, order.language, tools);
+    default:
+      return readRows(order, order.language, store);
   }
 }
 
 /** Checks, reasons and refusals speak the language of the screen. */
 export function catalogueLanguage(language: ScreenLanguage): Language {
   return language;
-}
-
-async function problems(
-  order: { readonly survey: string; readonly surveyId: string; readonly today: string },
-  store: Store,
-  language: Language,
-) {
-  const { checked, dataVersion } = await checkSurveys(store, order);
-  const { stations } = await store.surveyRecords(order.surveyId, { lengths: false });
-  const ids = new Map(stations.map((station) => [station.code, station.id]));
-  return { dataVersion, problems: checked.map((one) => problemRow(one, ids, language)) };
 }
 
 async function reportPage(order: ReportOrder, language: ScreenLanguage, tools: WorkTools): Promise<string> {
