@@ -25,6 +25,8 @@ await build({
   configFile: false,
   logLevel: 'warn',
   plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+  // The thread that works numbers out loads sentences when they are needed, as the screens do.
+  worker: { format: 'es' },
   build: {
     outDir: next,
     emptyOutDir: true,

@@ -89,12 +89,10 @@ async function isKept(code: string): Promise<boolean> {
 
 async function draftCodes(page: Page): Promise<Set<string>> {
   await page.goto(listAddress);
-  await page
-    .getByRole('link', { name: `H${times}`, exact: false })
-    .first()
-    .waitFor();
-  const said = await page.locator('#page').innerText();
-  return new Set(said.match(/\bH\d+\b/g) ?? []);
+  const links = page.getByRole('link', { name: /^\s*H\d+/ });
+  await links.first().waitFor();
+  const said = await links.allTextContents();
+  return new Set(said.flatMap((text) => /\bH\d+/.exec(text)?.[0] ?? []));
 }
 
 async function turnServer(): Promise<void> {

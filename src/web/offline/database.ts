@@ -4,8 +4,10 @@
  */
 
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { WaitingAnswer } from './answers.ts';
 import type { Draft } from './drafts.ts';
 import type { WaitingSheet } from './queue.ts';
+import type { KeptRecords } from './records.ts';
 
 export interface Kept extends DBSchema {
   /** Answers of the server by their address. */
@@ -14,16 +16,26 @@ export interface Kept extends DBSchema {
   drafts: { key: string; value: Draft };
   /** In the order of typing. */
   queue: { key: string; value: WaitingSheet };
+  /** Answers to questions, in the order in which they were given. */
+  answers: { key: string; value: WaitingAnswer };
+  /** By survey: all that its numbers rest on. */
+  records: { key: string; value: KeptRecords };
 }
 
 let opened: Promise<IDBPDatabase<Kept>> | null = null;
 
 export function database(): Promise<IDBPDatabase<Kept>> {
-  opened ??= openDB<Kept>('slateline', 1, {
-    upgrade(made) {
-      made.createObjectStore('seen');
-      made.createObjectStore('drafts', { keyPath: 'key' });
-      made.createObjectStore('queue', { keyPath: 'requestId' });
+  opened ??= openDB<Kept>('slateline', 2, {
+    upgrade(made, from) {
+      if (from < 1) {
+        made.createObjectStore('seen');
+        made.createObjectStore('drafts', { keyPath: 'key' });
+        made.createObjectStore('queue', { keyPath: 'requestId' });
+      }
+      if (from < 2) {
+        made.createObjectStore('answers', { keyPath: 'requestId' });
+        made.createObjectStore('records', { keyPath: 'surveyId' });
+      }
     },
     // Another tab of a newer program wants to change the stores: this one lets go.
     blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
@@ -35,7 +47,7 @@ export function database(): Promise<IDBPDatabase<Kept>> {
 }
 
 /** Resolves only when the change is on disk. */
-export async function writeTo<Name extends 'seen' | 'drafts' | 'queue'>(
+export async function writeTo<Name extends 'seen' | 'drafts' | 'queue' | 'answers'>(
   name: Name,
   change: (store: {
     put(value: Kept[Name]['value'], key?: string): Promise<unknown>;

@@ -19,6 +19,12 @@ export interface WaitingSheet {
   readonly conflict: StaleSheet | null;
 }
 
+/** A sheet that went into the book from here, kept until the records kept of its survey hold it as well. */
+export interface SentSheet {
+  readonly sheet: Sheet;
+  readonly sentAtMs: number;
+}
+
 /** In the order of typing: identities of requests grow. */
 export async function queueNow(): Promise<readonly WaitingSheet[]> {
   return (await database()).getAll('queue');
@@ -43,12 +49,14 @@ export async function sheetSent(sheet: WaitingSheet, revision: string | null): P
   const book = await database();
   const work = book.transaction(['queue', 'seen'], 'readwrite', { durability: 'strict' });
   const seen = work.objectStore('seen');
+  const sent: SentSheet = { sheet: sheet.request.sheet, sentAtMs: Date.now() };
   const remember =
     revision === null
       ? []
       : [
           seen.put(revision, sentAs(sheet.requestId)),
           seen.put({ revision, sheet: sheet.request.sheet }, addressOf(sheet)),
+          seen.put(sent, `${sentSheets(sheet.surveyId)}${sheet.stationId}`),
         ];
   await Promise.all([work.objectStore('queue').delete(sheet.requestId), ...remember, work.done]);
 }
@@ -65,6 +73,11 @@ export function dropFromQueue(requestId: string): Promise<void> {
 
 export function addressOf({ surveyId, stationId }: Pick<WaitingSheet, 'surveyId' | 'stationId'>): string {
   return `/api/surveys/${surveyId}/sheets/${stationId}`;
+}
+
+/** Where they stand among what was seen. */
+export function sentSheets(surveyId: string): string {
+  return `sent-sheet/${surveyId}/`;
 }
 
 function sentAs(requestId: string): string {

@@ -8,8 +8,10 @@ import {
   sheetInBookSchema,
   staleSheetSchema,
 } from '../../tasks/sheets/sheet-schemas.ts';
-import type { Answer } from '../state/api.ts';
+import { type Answer, isPassing } from '../state/api.ts';
 import { asked, held, readBook } from '../state/book.svelte.ts';
+import { readAnswers, sendAnswers } from './answer-sender.svelte.ts';
+import { dropAnswer, putAnswer, type WaitingAnswer } from './answers.ts';
 import {
   addressOf,
   baseOf,
@@ -66,6 +68,18 @@ export async function addToQueue(
   void sendAll();
 }
 
+/** Resolves when the answer is on this disk. */
+export async function addAnswer(answer: WaitingAnswer, instead: string | null = null): Promise<void> {
+  await putAnswer(answer, instead);
+  await told();
+}
+
+/** A person let what somebody else answered stand. */
+export async function giveUpAnswer(requestId: string): Promise<void> {
+  await dropAnswer(requestId);
+  await told();
+}
+
 /** A person let what the book says stand. */
 export async function giveUp(requestId: string): Promise<void> {
   await dropFromQueue(requestId);
@@ -73,26 +87,28 @@ export async function giveUp(requestId: string): Promise<void> {
 }
 
 let again = false;
-let sending = false;
+let sending: Promise<void> | null = null;
 
 /** Sheets of one station go one after another: the second is based on what the first became. */
-export async function sendAll(): Promise<void> {
+export function sendAll(): Promise<void> {
   again = true;
-  if (sending) return;
-  sending = true;
-  try {
-    while (again) {
-      again = false;
-      await withLock(sendOnce);
-    }
-  } finally {
-    sending = false;
+  sending ??= sendWhileAsked().finally(() => {
+    sending = null;
+  });
+  return sending;
+}
+
+async function sendWhileAsked(): Promise<void> {
+  while (again) {
+    again = false;
+    await withLock(sendOnce);
   }
 }
 
 async function sendOnce(): Promise<void> {
   const stuck = new Set<string>();
   let sent = 0;
+  let isGone = false;
   for (const sheet of await queueNow()) {
     if (sheet.state !== 'waiting' || stuck.has(sheet.stationId)) {
       stuck.add(sheet.stationId);
@@ -100,7 +116,10 @@ async function sendOnce(): Promise<void> {
     }
     const body = { ...sheet.request, base: await baseOf(sheet) };
     const answer = await asked(addressOf(sheet), savedSchema, { method: 'PUT', body });
-    if (answer.state === 'unreachable' || isPassing(answer)) break;
+    if (answer.state === 'unreachable' || isPassing(answer)) {
+      isGone = true;
+      break;
+    }
     if (answer.state === 'ok') {
       sent += 1;
       await sheetSent(sheet, await revisionAfter(sheet, answer.value));
@@ -111,7 +130,9 @@ async function sendOnce(): Promise<void> {
     }
     await told();
   }
-  if (sent > 0 || held.reachable === false) await readBook();
+  const answers = isGone ? false : await sendAnswers(told);
+  if (answers !== false && answers > 0) lastSaved = timeNow();
+  if (sent > 0 || answers !== 0 || held.reachable === false) await readBook();
 }
 
 /**
@@ -125,11 +146,6 @@ async function revisionAfter(sheet: WaitingSheet, { repeated, revision }: Saved)
   return now.value.revision;
 }
 
-/** A disk that is full or a book that is locked passes; what is waiting goes on waiting. */
-function isPassing(answer: Answer<unknown>): boolean {
-  return answer.state === 'refused' && answer.status >= 500;
-}
-
 function failed(
   answer: Extract<Answer<unknown>, { state: 'refused' }>,
 ): Pick<WaitingSheet, 'state' | 'message' | 'conflict'> {
@@ -139,6 +155,7 @@ function failed(
 }
 
 async function readQueue(): Promise<void> {
+  await readAnswers();
   try {
     sheets = await queueNow();
   } catch {

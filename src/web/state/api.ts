@@ -19,6 +19,11 @@ export type Answer<Value> =
   /** No server: nothing is known about what it did. */
   | { readonly state: 'unreachable' };
 
+/** A disk that is full or a book that is locked passes; what is waiting goes on waiting. */
+export function isPassing(answer: Answer<unknown>): boolean {
+  return answer.state === 'refused' && answer.status >= 500;
+}
+
 export interface Asking {
   readonly method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
   /** Sent as JSON, or as it is when it is bytes. */

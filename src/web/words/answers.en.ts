@@ -22,6 +22,37 @@ export const answersEn = {
   limit: 'Share at least as long as, mm',
   offline:
     'The program that holds the book does not answer. These answers are as they were when it last did.',
+  basis: {
+    /** `since` and `waits` are empty where there is nothing of the kind. */
+    here: (at: string, since: string, waits: string) =>
+      `Computed on this laptop from the book as of ${at}${since}${waits}.`,
+    since: (n: number) => (n === 1 ? ', 1 sheet sent since' : `, ${n} sheets sent since`),
+    waits: (sheets: number, answers: number) => {
+      const all = [
+        ...(sheets === 0 ? [] : [sheets === 1 ? '1 sheet' : `${sheets} sheets`]),
+        ...(answers === 0 ? [] : [answers === 1 ? '1 answer' : `${answers} answers`]),
+      ];
+      return ` and ${all.join(' and ')} that ${sheets + answers === 1 ? 'waits' : 'wait'}`;
+    },
+    leftOut: (n: number) =>
+      n === 1
+        ? 'One that needs you before the book can take it is not in it.'
+        : `${n} that need you before the book can take them are not in it.`,
+  },
+  surveysNotSeen: (n: number) =>
+    n === 1
+      ? 'This browser has not seen the answers of 1 survey yet; it is not shown.'
+      : `This browser has not seen the answers of ${n} surveys yet; they are not shown.`,
+  interval: 'Interval',
+  intervals: {
+    clumped: 'for animals in clumps (the usual one)',
+    lognormal: 'log-normal',
+    t: 'symmetric (Student’s t)',
+    percentile: 'by drawing stations again, percentiles',
+    bca: 'by drawing stations again, corrected (BCa)',
+  },
+  confidence: 'Holds in',
+  confidencePercent: (percent: string) => `${percent} % of surveys`,
   notSeen:
     'The program that holds the book does not answer, and this browser has not seen these answers yet. Once it runs again, they come by themselves.',
   empty:
@@ -42,13 +73,13 @@ export const answersEn = {
   toQuestions: 'To the questions',
   bandsTitle: 'Animals per hectare',
   bandsText:
-    'The darker the band, the more the counts speak for that density. The tall tick is the estimate, the hair lines are the ends of the 95 % interval. Where none was recorded the band fades from zero; the dotted line is the bound if animals lie scattered, the full one if they lie in clumps.',
+    'The darker the band, the more the counts speak for that density. The tall tick is the estimate, the hair lines are the ends of the interval. Where none was recorded the band fades from zero; the dotted line is the bound if animals lie scattered, the full one if they lie in clumps.',
   axis: (even: string) => `animals per hectare: even up to ${even}, then multiplying`,
   perHa: (value: string) => `${value} per ha`,
-  between: (low: string, high: string) => `95 %: ${low} to ${high}`,
+  between: (percent: string, low: string, high: string) => `${percent} %: ${low} to ${high}`,
   noSpread: 'how far off this may be is not known',
   notRecorded: 'not recorded',
-  below: (bound: string) => `95 %: below ${bound} per ha`,
+  below: (percent: string, bound: string) => `${percent} %: below ${bound} per ha`,
   stations: (withSpecies: string, all: string, animals: string) =>
     `at ${withSpecies} of ${all} stations, ${animals} animals`,
   atNone: (all: string, area: string) => `at none of ${all} stations, ${area} m² searched`,
@@ -70,7 +101,7 @@ export const answersEn = {
     `half of them up to ${p50} mm; 8 in 10 from ${p10} to ${p90} mm`,
   measured: (measured: string, animals: string) => `${measured} of ${animals} animals measured`,
   atLeast: (limit: string, share: string) => `${share} % at least ${limit} mm`,
-  atLeastBetween: (low: string, high: string) => ` (95 %: ${low} to ${high} %)`,
+  atLeastBetween: (percent: string, low: string, high: string) => ` (${percent} %: ${low} to ${high} %)`,
   borrowed: (animals: string) => `lengths of ${animals} animals were borrowed from other stations`,
   barsInWords: (what: string) => `shares of length classes, ${what}`,
   table: 'Table',

@@ -24,6 +24,36 @@ export const answersFr: typeof answersEn = {
   limit: 'Part d’au moins, mm',
   offline:
     'Le programme qui tient le carnet ne répond pas. Ces réponses sont celles de la dernière fois où il a répondu.',
+  basis: {
+    here: (at, since, waits) =>
+      `Calculé sur cet ordinateur d’après le carnet tel qu’il était à ${at}${since}${waits}.`,
+    since: (n) => (n === 1 ? ', 1 fiche envoyée depuis' : `, ${n} fiches envoyées depuis`),
+    waits: (sheets, answers) => {
+      const all = [
+        ...(sheets === 0 ? [] : [sheets === 1 ? '1 fiche' : `${sheets} fiches`]),
+        ...(answers === 0 ? [] : [answers === 1 ? '1 réponse' : `${answers} réponses`]),
+      ];
+      return ` et ${all.join(' et ')} qui ${sheets + answers === 1 ? 'attend' : 'attendent'}`;
+    },
+    leftOut: (n) =>
+      n === 1
+        ? 'Ce qui a besoin de vous avant que le carnet le prenne n’y est pas (1).'
+        : `Ce qui a besoin de vous avant que le carnet le prenne n’y est pas (${n}).`,
+  },
+  surveysNotSeen: (n) =>
+    n === 1
+      ? 'Ce navigateur n’a pas encore vu les réponses d’une campagne ; elle n’est pas montrée.'
+      : `Ce navigateur n’a pas encore vu les réponses de ${n} campagnes ; elles ne sont pas montrées.`,
+  interval: 'Intervalle',
+  intervals: {
+    clumped: 'pour des animaux en groupes (l’habituel)',
+    lognormal: 'log-normal',
+    t: 'symétrique (t de Student)',
+    percentile: 'par retirage des stations, percentiles',
+    bca: 'par retirage des stations, corrigé (BCa)',
+  },
+  confidence: 'Valable dans',
+  confidencePercent: (percent) => `${percent} % des campagnes`,
   notSeen:
     'Le programme qui tient le carnet ne répond pas, et ce navigateur n’a pas encore vu ces réponses. Elles viendront d’elles-mêmes quand il tournera.',
   empty:
@@ -44,13 +74,13 @@ export const answersFr: typeof answersEn = {
   toQuestions: 'Aux questions',
   bandsTitle: 'Animaux par hectare',
   bandsText:
-    'Plus le bandeau est sombre, plus les comptages parlent pour cette densité. Le grand trait est l’estimation, les traits fins sont les bouts de l’intervalle à 95 %. Là où rien n’a été noté, le bandeau s’efface à partir de zéro ; le trait pointillé est la borne si les animaux sont dispersés, le trait plein s’ils sont en groupes.',
+    'Plus le bandeau est sombre, plus les comptages parlent pour cette densité. Le grand trait est l’estimation, les traits fins sont les bouts de l’intervalle. Là où rien n’a été noté, le bandeau s’efface à partir de zéro ; le trait pointillé est la borne si les animaux sont dispersés, le trait plein s’ils sont en groupes.',
   axis: (even) => `animaux par hectare : régulier jusqu’à ${even}, puis chaque pas multiplie`,
   perHa: (value) => `${value} par ha`,
-  between: (low, high) => `95 % : ${low} à ${high}`,
+  between: (percent, low, high) => `${percent} % : ${low} à ${high}`,
   noSpread: 'on ne sait pas de combien cela peut s’écarter',
   notRecorded: 'non notée',
-  below: (bound) => `95 % : moins de ${bound} par ha`,
+  below: (percent, bound) => `${percent} % : moins de ${bound} par ha`,
   stations: (withSpecies, all, animals) => `à ${withSpecies} stations sur ${all}, ${animals} animaux`,
   atNone: (all, area) => `à aucune des ${all} stations, ${area} m² fouillés`,
   withCv: (seen, percent) => `${seen} ; CV\u00a0${percent}\u00a0%`,
@@ -69,7 +99,7 @@ export const answersFr: typeof answersEn = {
   middle: (p10, p50, p90) => `la moitié jusqu’à ${p50} mm ; 8 sur 10 de ${p10} à ${p90} mm`,
   measured: (measured, animals) => `${measured} animaux mesurés sur ${animals}`,
   atLeast: (limit, share) => `${share} % d’au moins ${limit} mm`,
-  atLeastBetween: (low, high) => ` (95 % : ${low} à ${high} %)`,
+  atLeastBetween: (percent, low, high) => ` (${percent} % : ${low} à ${high} %)`,
   borrowed: (animals) => `les longueurs de ${animals} animaux sont prises à d’autres stations`,
   barsInWords: (what) => `parts des classes de longueur, ${what}`,
   table: 'Tableau',

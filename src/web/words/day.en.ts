@@ -103,7 +103,7 @@ export const dayEn = {
     empty: 'empty',
   },
   strata: 'So far, stratum by stratum',
-  strataText: 'The whole survey as the book has it, not only this day. CV: standard error over density.',
+  strataText: 'The whole survey, not only this day. CV: standard error over density.',
   strataOffline: 'As it was when the book last answered.',
   species: 'Species',
   strataColumns: {

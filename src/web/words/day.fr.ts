@@ -108,8 +108,7 @@ export const dayFr: typeof dayEn = {
     empty: 'vide',
   },
   strata: 'Jusqu’ici, strate par strate',
-  strataText:
-    'La campagne entière telle que le carnet la tient, pas seulement ce jour. CV : erreur type sur densité.',
+  strataText: 'La campagne entière, pas seulement ce jour. CV : erreur type sur densité.',
   strataOffline: 'Comme c’était quand le carnet a répondu pour la dernière fois.',
   species: 'Espèce',
   strataColumns: {

@@ -3,7 +3,7 @@ export const questionsEn = {
   open: (n: number) => (n === 1 ? '1 question waits for an answer' : `${n} questions wait for an answer`),
   none: 'No question is open. What the counts say stands under Answers.',
   offline:
-    'The program that holds the book does not answer. These questions are as it last asked them; answers can be given when it runs again.',
+    'The program that holds the book does not answer. These questions are as it last asked them; an answer given now waits on this laptop.',
   notSeen:
     'The program that holds the book does not answer, and this browser has not seen the questions yet. Once it runs again, they come by themselves.',
   keys: 'Arrow keys go from question to question; o opens the sheet, a answers, h shows the history.',
@@ -19,6 +19,8 @@ export const questionsEn = {
   answer: 'Answer',
   answerTo: (what: string) => `Answer: ${what}`,
   noneSeen: 'Searched, none seen',
+  /** What stands in the answer when the button is pressed; the book knows it in every language of the screens. */
+  noneSeenAnswer: 'none seen',
   noneSeenText: '“none seen” marks the blank belts so, in the same step.',
   yourAnswer: 'Your answer',
   why: 'Why, or how you know',
@@ -26,8 +28,30 @@ export const questionsEn = {
   give: 'Write the answer into the book',
   leave: 'Leave it',
   needed: 'an answer needs what, why and who',
-  unreachable:
-    'The program that holds the book does not answer: the answer is not written. It stays in this form; try again when it runs.',
+  keptHere: 'The answer is saved on this laptop and goes into the book as soon as it answers.',
+  notKept: 'This browser could not keep the answer: it is not saved. It stays in this form; try again.',
+  waits: 'Waits for the book.',
+  waiting: (n: number) =>
+    n === 1
+      ? '1 answer is saved on this laptop, waiting for the book.'
+      : `${n} answers are saved on this laptop, waiting for the book.`,
+  needYou: (n: number) =>
+    n === 1
+      ? '1 answer needs you before the book can take it.'
+      : `${n} answers need you before the book can take them.`,
+  waitingTitle: 'Answers not yet in the book',
+  waitingColumns: { question: 'Question', answer: 'Answer', given: 'Given', state: 'Where it is' },
+  states: {
+    waiting: 'saved on this laptop, waiting for the book',
+    conflict: 'somebody else answered meanwhile: choose',
+    refused: 'the book cannot take it',
+  },
+  conflictText: 'Nothing was overwritten. If you write yours, the other one stays in the history.',
+  yours: 'Yours',
+  theirs: 'In the book',
+  keepMine: 'Write yours into the book',
+  keepTheirs: 'Keep what the book has',
+  drop: 'Give this answer up',
   given: (n: number, marked: number) =>
     `${n === 1 ? 'The answer is' : `${n} answers are`} in the book${marked === 0 ? '' : `; ${marked === 1 ? '1 belt is' : `${marked} belts are`} marked none seen`}.`,
   onlyCorrect: 'An answer does not help here: the record itself must be corrected.',

@@ -5,7 +5,7 @@ export const questionsFr: typeof questionsEn = {
   open: (n) => (n === 1 ? '1 question attend une réponse' : `${n} questions attendent une réponse`),
   none: 'Aucune question n’est ouverte. Ce que disent les comptages se trouve sous Réponses.',
   offline:
-    'Le programme qui tient le carnet ne répond pas. Ces questions sont celles qu’il a posées en dernier ; on pourra répondre quand il tournera.',
+    'Le programme qui tient le carnet ne répond pas. Ces questions sont celles qu’il a posées en dernier ; une réponse donnée maintenant attend sur cet ordinateur.',
   notSeen:
     'Le programme qui tient le carnet ne répond pas, et ce navigateur n’a pas encore vu les questions. Elles viendront d’elles-mêmes quand il tournera.',
   keys: 'Les flèches vont de question en question ; o ouvre la fiche, a répond, h montre l’historique.',
@@ -26,15 +26,39 @@ export const questionsFr: typeof questionsEn = {
   answer: 'Répondre',
   answerTo: (what) => `Répondre : ${what}`,
   noneSeen: 'Fouillée, rien vu',
-  noneSeenText: '« none seen » marque ainsi les bandes vides, du même geste.',
+  noneSeenAnswer: 'rien vu',
+  noneSeenText: '« rien vu » marque ainsi les bandes vides, du même geste.',
   yourAnswer: 'Votre réponse',
   why: 'Pourquoi, ou d’où vous le savez',
   who: 'Qui répond',
   give: 'Écrire la réponse dans le carnet',
   leave: 'Laisser',
   needed: 'une réponse demande quoi, pourquoi et qui',
-  unreachable:
-    'Le programme qui tient le carnet ne répond pas : la réponse n’est pas écrite. Elle reste ici ; réessayez quand il tournera.',
+  keptHere: 'La réponse est enregistrée sur cet ordinateur et entre dans le carnet dès qu’il répond.',
+  notKept:
+    'Ce navigateur n’a pas pu garder la réponse : elle n’est pas enregistrée. Elle reste ici ; réessayez.',
+  waits: 'Attend le carnet.',
+  waiting: (n) =>
+    n === 1
+      ? '1 réponse est enregistrée sur cet ordinateur et attend le carnet.'
+      : `${n} réponses sont enregistrées sur cet ordinateur et attendent le carnet.`,
+  needYou: (n) =>
+    n === 1
+      ? '1 réponse a besoin de vous avant que le carnet puisse la prendre.'
+      : `${n} réponses ont besoin de vous avant que le carnet puisse les prendre.`,
+  waitingTitle: 'Réponses pas encore dans le carnet',
+  waitingColumns: { question: 'Question', answer: 'Réponse', given: 'Donnée', state: 'Où elle est' },
+  states: {
+    waiting: 'enregistrée sur cet ordinateur, attend le carnet',
+    conflict: 'quelqu’un d’autre a répondu entre-temps : choisir',
+    refused: 'le carnet ne peut pas la prendre',
+  },
+  conflictText: 'Rien n’a été remplacé. Si vous écrivez la vôtre, l’autre reste dans l’historique.',
+  yours: 'La vôtre',
+  theirs: 'Dans le carnet',
+  keepMine: 'Écrire la vôtre dans le carnet',
+  keepTheirs: 'Garder celle du carnet',
+  drop: 'Abandonner cette réponse',
   given: (n, marked) => {
     const answers = n === 1 ? 'La réponse est' : `${n} réponses sont`;
     const belts = marked === 1 ? '1 bande est marquée' : `${marked} bandes sont marquées`;
