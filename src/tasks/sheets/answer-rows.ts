@@ -2,37 +2,49 @@
 
 import type { DensityAnswer, SizesAnswer } from '../../estimates/answers.ts';
 import { type Language, problemWithoutPlace, sentence } from '../../report/catalogue/sentence.ts';
+import { inPeoplesWords, type SpeciesName } from '../../report/species-names.ts';
 import type { Answer } from '../../survey/words.ts';
 import type { CheckedProblem } from '../check-survey.ts';
 import type { DensityRow, GivenAnswer, ProblemRow, SizesRow } from './answer-schemas.ts';
 
-export function densityRow(answer: DensityAnswer, language: Language): DensityRow {
+/** What a reader calls a species, and in which language the reasons are told. */
+export interface Reader {
+  readonly nameOf: (species: string) => SpeciesName;
+  readonly language: Language;
+}
+
+export function densityRow(answer: DensityAnswer, { nameOf, language }: Reader): DensityRow {
   const { reason, cautions, leftOut, belief, estimators, ...numbers } = answer;
   const { densityPerHa, standardErrorPerHa } = answer;
   const hasSpread = densityPerHa !== null && densityPerHa > 0 && standardErrorPerHa !== null;
   return {
     ...numbers,
+    name: nameOf(answer.species).label,
     intervalPerHa: pair(numbers.intervalPerHa),
     totalInterval: pair(numbers.totalInterval),
     prevalenceInterval: pair(numbers.prevalenceInterval),
     coefficientOfVariationPercent: hasSpread ? (100 * standardErrorPerHa) / densityPerHa : null,
     estimators: [...estimators],
     belief: belief === null ? null : { densityPerHa: [...belief.densityPerHa], weight: [...belief.weight] },
-    reason: reason === null ? null : sentence(language, reason),
+    reason: reason === null ? null : sentence(language, inPeoplesWords(reason, nameOf)),
     reasonCode: reason?.code ?? null,
-    cautions: cautions.map((caution) => sentence(language, caution)),
-    leftOut: leftOut.map((one) => ({ ...one, reason: sentence(language, one.reason) })),
+    cautions: cautions.map((caution) => sentence(language, inPeoplesWords(caution, nameOf))),
+    leftOut: leftOut.map((one) => ({
+      ...one,
+      reason: sentence(language, inPeoplesWords(one.reason, nameOf)),
+    })),
   };
 }
 
-export function sizesRow(answer: SizesAnswer, language: Language): SizesRow {
+export function sizesRow(answer: SizesAnswer, { nameOf, language }: Reader): SizesRow {
   const { reason, shareAtLeast, quantilesMm, classes, ...numbers } = answer;
   return {
     ...numbers,
+    name: nameOf(answer.species).label,
     shareAtLeast: shareAtLeast && { ...shareAtLeast, interval: pair(shareAtLeast.interval) },
     quantilesMm: quantilesMm && { ...quantilesMm },
     classes: [...classes],
-    reason: reason === null ? null : sentence(language, reason),
+    reason: reason === null ? null : sentence(language, inPeoplesWords(reason, nameOf)),
   };
 }
 

@@ -91,6 +91,8 @@ export const historyListSchema = z.object({
 export const densityRowSchema = z.object({
   survey: z.string(),
   species: z.string(),
+  /** What people call it; the scientific name where nobody wrote another. */
+  name: z.string(),
   scope,
   stations: z.number().int(),
   stationsWithSpecies: z.number().int(),
@@ -125,6 +127,8 @@ export const densityListSchema = z.object({ dataVersion: z.string(), rows: z.arr
 export const sizesRowSchema = z.object({
   survey: z.string(),
   species: z.string(),
+  /** What people call it; the scientific name where nobody wrote another. */
+  name: z.string(),
   scope,
   animals: z.number().int(),
   measured: z.number().int(),

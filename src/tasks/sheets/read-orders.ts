@@ -3,6 +3,7 @@
 import type { DensitySettings } from '../../estimates/density/density-settings.ts';
 import type { Language } from '../../report/catalogue/sentence.ts';
 import type { ScreenLanguage } from '../../report/catalogue/server-words.ts';
+import { speciesNames } from '../../report/species-names.ts';
 import type { Store } from '../../survey/store.ts';
 import { checkSurveys } from '../check-survey.ts';
 import { estimateDensity } from '../estimate-density.ts';
@@ -27,15 +28,15 @@ export type ReadOrder =
 export function readRows(order: ReadOrder, language: ScreenLanguage, store: Store): Promise<object> {
   switch (order.task) {
     case 'densities':
-      return estimateDensity(store, order).then(({ answers, dataVersion }) => ({
-        dataVersion,
-        rows: answers.map((answer) => densityRow(answer, language)),
-      }));
+      return estimateDensity(store, order).then(({ answers, species, dataVersion }) => {
+        const reader = { nameOf: speciesNames(species), language };
+        return { dataVersion, rows: answers.map((answer) => densityRow(answer, reader)) };
+      });
     case 'sizes':
-      return estimateSizes(store, order.request).then(({ answers, dataVersion }) => ({
-        dataVersion,
-        rows: answers.map((answer) => sizesRow(answer, language)),
-      }));
+      return estimateSizes(store, order.request).then(({ answers, species, dataVersion }) => {
+        const reader = { nameOf: speciesNames(species), language };
+        return { dataVersion, rows: answers.map((answer) => sizesRow(answer, reader)) };
+      });
     case 'problems':
       return problems(order, store, language);
     case 'stations':

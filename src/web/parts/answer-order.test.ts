@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { chosenRows, inOrder, tabSeparated } from './answer-order.ts';
 
-const row = (species: string, name: string, most: number | null, spread: number | null = null) => ({
+const row = (species: string, place: string, most: number | null, spread: number | null = null) => ({
   survey: 'North',
   species,
-  scope: { by: 'stratum' as const, name },
+  name: species,
+  scope: { by: 'stratum' as const, name: place },
   most,
   spread,
 });

@@ -5,7 +5,7 @@ import type { DensityRow, SizesRow } from '../../tasks/sheets/answer-schemas.ts'
 export const orders = ['name', 'most', 'surest', 'place'] as const;
 export type Order = (typeof orders)[number];
 
-type Sortable = Pick<DensityRow, 'survey' | 'species' | 'scope'>;
+type Sortable = Pick<DensityRow, 'survey' | 'species' | 'name' | 'scope'>;
 
 /** Rows of one species or all, of one place or all; null is all. */
 export function chosenRows<Row extends Sortable>(
@@ -73,8 +73,8 @@ function cell(value: string | number | null | undefined): string {
   return value === null || value === undefined ? '' : String(value);
 }
 
-function named({ species, scope, survey }: Sortable): string {
-  return `${species}\u0000${scope.name}\u0000${survey}`;
+function named({ name, scope, survey }: Sortable): string {
+  return `${name}\u0000${scope.name}\u0000${survey}`;
 }
 
 function negative(value: number | null): number | null {
