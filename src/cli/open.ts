@@ -19,14 +19,17 @@ export async function withBook<Result>(
   }
 }
 
-/** The same with the book as it stood at a moment (ISO instant in UTC; null is now): it cannot be changed. */
+/**
+ * The same with the book as it stood at a moment (ISO instant in UTC; null is now): it cannot be changed, and what
+ * others write meanwhile is not seen, so that numbers and the data version beside them are of one moment.
+ */
 export function withBookAsOf<Result>(
   io: Io,
   { book, asOf }: { readonly book: string; readonly asOf: string | null },
   work: (store: Store) => Promise<Result>,
 ): Promise<Result> {
   return withBook(io, book, async (store) => {
-    if (asOf === null) return work(store);
+    if (asOf === null) return store.atOneMoment(() => work(store));
     const past = await store.asOf(asOf);
     try {
       return await work(past);

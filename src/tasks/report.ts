@@ -11,6 +11,7 @@ import type { SurveyInHand } from '../survey/observation.ts';
 import type { Store } from '../survey/store.ts';
 import { askedOf } from './check-survey.ts';
 import { planOfSurvey } from './plan/show.ts';
+import { readOnce } from './read-once.ts';
 import { type AdviceChoices, reportAdvice } from './report-advice.ts';
 import {
   type BookWords,
@@ -46,7 +47,9 @@ export const defaultReportRequest = {
   advice: { rates: [], limitReference: null, risk: 0.1 },
 } as const;
 
-export async function reportInput(store: Store, request: ReportRequest): Promise<ReportInput> {
+/** Every section asks the book as its own verb does; the book is read once for all of them. */
+export async function reportInput(book: Store, request: ReportRequest): Promise<ReportInput> {
+  const store = readOnce(book);
   const words = await readBookWords(store);
   const last = surveysAsked(words, request.survey).at(-1)!;
   const bySurvey = new DensityEstimator({ ...request.settings, by: 'survey' });
@@ -55,8 +58,10 @@ export async function reportInput(store: Store, request: ReportRequest): Promise
   for (const survey of words.surveys.slice(0, words.surveys.indexOf(last) + 1)) {
     const opened = await takeInHand(store, words, survey, { lengths: true });
     surveys.push(reportSurvey(opened, words, request, { bySurvey, byStratum }));
-    bySurvey.remember(opened.inHand);
-    byStratum.remember(opened.inHand);
+    // The very survey that the sections of advice learn from, so that it teaches once.
+    const { inHand } = await takeInHand(store, words, survey, { lengths: false });
+    bySurvey.remember(inHand);
+    byStratum.remember(inHand);
   }
   const { name, invented } = await store.info();
   const borders = (await store.all('mapArea'))

@@ -192,8 +192,15 @@ function picker(weights: Float64Array): (uniform: number) => number {
     running[i] = total;
   }
   return (uniform) => {
-    const found = running.findIndex((upTo) => upTo > uniform * total);
-    return found < 0 ? weights.length - 1 : found;
+    const wanted = uniform * total;
+    let low = 0;
+    let high = weights.length - 1;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (running[middle]! > wanted) high = middle;
+      else low = middle + 1;
+    }
+    return low;
   };
 }
 
