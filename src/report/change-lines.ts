@@ -3,6 +3,7 @@
 import type { ChangeAnswer } from '../estimates/change/change-answer.ts';
 import type { Comparability } from '../estimates/change/comparability.ts';
 import type { Species } from '../survey/words.ts';
+import { changePhrases } from './catalogue/change-phrases.ts';
 import {
   changeInNumbers,
   falseAlarmInWords,
@@ -11,7 +12,7 @@ import {
 } from './catalogue/change-sentences.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatShare, formatSignificant } from './numbers.ts';
-import { inPeoplesWords, speciesNames } from './species-names.ts';
+import { reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
 export interface ChangeWords {
@@ -37,7 +38,7 @@ export function changeLines(change: ChangeToSay, words: ChangeWords): readonly s
   const answers = change.answers.map((answer) => ({
     ...answer,
     species: nameOf(answer.species).label,
-    reason: answer.reason === null ? null : inPeoplesWords(answer.reason, nameOf),
+    reason: reasonInPeoplesWords(answer.reason, nameOf),
   }));
   const table = textTable(columns(answers, words.confidence), answers);
   return [
@@ -46,6 +47,7 @@ export function changeLines(change: ChangeToSay, words: ChangeWords): readonly s
     ...answers.flatMap((answer) => answerLines(answer, words.confidence)),
     '',
     table,
+    `  ${changePhrases('en').commonWeights}`,
     ...(answers.some((one) => one.atTheseStations)
       ? ['', 'Stations were picked by hand: a change at these stations, and at no other place.']
       : []),

@@ -5,7 +5,7 @@ import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { leftOutLines } from './left-out-lines.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
-import { speciesNames } from './species-names.ts';
+import { reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
 interface DensityWords {
@@ -17,7 +17,11 @@ interface DensityWords {
 /** Names as people use them; the scientific ones are in the report page and in `--json`. */
 export function densityLines(answers: readonly DensityAnswer[], words: DensityWords): readonly string[] {
   const nameOf = speciesNames(words.species);
-  const named = answers.map((answer) => ({ ...answer, species: nameOf(answer.species).label }));
+  const named = answers.map((answer) => ({
+    ...answer,
+    species: nameOf(answer.species).label,
+    reason: reasonInPeoplesWords(answer.reason, nameOf),
+  }));
   const surveys = [...new Set(named.map((answer) => answer.survey))];
   return surveys.flatMap((survey, i) => {
     const own = named.filter((answer) => answer.survey === survey);

@@ -1,26 +1,29 @@
 /** Where a number comes from, line by line: stations, strata, sums, spread, interval, and what was left out. */
 
 import type { ExplainedStation, ExplainedStratum, Explanation } from '../estimates/explain/explanation.ts';
+import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { explainWords } from './catalogue/explain-words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { exact, explainSteps } from './explain-steps.ts';
 import { leftOutLines } from './left-out-lines.ts';
 import { formatCount, formatShare } from './numbers.ts';
-import { fullName, speciesNames } from './species-names.ts';
+import { fullName, inPeoplesWords, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
 export function explainLines(explanation: Explanation, species: readonly Species[]): readonly string[] {
   const { strata } = explanation;
+  const nameOf = speciesNames(species);
+  const said = (reason: Reason) => sentence('en', inPeoplesWords(reason, nameOf));
   return [
-    headOf(explanation, fullName(speciesNames(species)(explanation.species))),
-    answerLine(explanation),
+    headOf(explanation, fullName(nameOf(explanation.species))),
+    answerLine(explanation, said),
     ...strata.flatMap((stratum) => ['', ...stratumLines(stratum, explanation)]),
     ...(strata.length === 0
       ? []
       : ['', 'Worked out', ...explainSteps(explanation).map((line) => `  ${line}`)]),
     ...leftOutSection(explanation),
-    ...cautionLines(explanation),
+    ...cautionLines(explanation, said),
   ];
 }
 
@@ -29,8 +32,11 @@ function headOf({ of, scope, survey }: Explanation, name: string): string {
   return `${explainWords.figure[of]} of ${name}, ${where}`;
 }
 
-function answerLine({ value, unit, standardError, interval, confidence, reason }: Explanation): string {
-  if (value === null) return reason === null ? 'No figure.' : `No figure: ${sentence('en', reason)}.`;
+function answerLine(
+  { value, unit, standardError, interval, confidence, reason }: Explanation,
+  said: (reason: Reason) => string,
+): string {
+  if (value === null) return reason === null ? 'No figure.' : `No figure. ${said(reason)}.`;
   const spread = standardError === null ? ', no standard error' : `, standard error ${exact(standardError)}`;
   const between =
     interval === null
@@ -110,7 +116,7 @@ function leftOutSection({ leftOut }: Explanation): readonly string[] {
   return leftOutLines([{ leftOut }]);
 }
 
-function cautionLines({ cautions }: Explanation): readonly string[] {
-  const lines = [...new Set(cautions.map((caution) => sentence('en', caution)))];
+function cautionLines({ cautions }: Explanation, said: (reason: Reason) => string): readonly string[] {
+  const lines = [...new Set(cautions.map(said))];
   return lines.length === 0 ? [] : ['', 'To be read with it', ...lines.map((line) => `  ${line}`)];
 }

@@ -1,6 +1,7 @@
 /** Harvest options for the command line: the answer, every step with its numbers, and the table of other choices. */
 
 import type { Catch, Closure, HarvestAnswer, LegalShare } from '../estimates/harvest/harvest-answer.ts';
+import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { harvestPhrases } from './catalogue/harvest-phrases.ts';
 import { harvestWords } from './catalogue/harvest-words.ts';
@@ -8,7 +9,13 @@ import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatTonnes, optionTable, percent } from './harvest-option-lines.ts';
 import { closureStep, harvestSteps } from './harvest-steps.ts';
 import { formatCount, formatShort, withDecimalMark } from './numbers.ts';
-import { fullName, speciesNames } from './species-names.ts';
+import {
+  fullName,
+  inPeoplesWords,
+  reasonInPeoplesWords,
+  type SpeciesName,
+  speciesNames,
+} from './species-names.ts';
 import { formatChance } from './status-words.ts';
 import { type Column, textTable } from './text-table.ts';
 
@@ -18,9 +25,10 @@ export interface HarvestWords {
   readonly rates: number;
 }
 
-export function harvestLines(answer: HarvestAnswer, words: HarvestWords): readonly string[] {
-  const name =
-    answer.species === null ? 'typed numbers' : fullName(speciesNames(words.species)(answer.species));
+export function harvestLines(given: HarvestAnswer, words: HarvestWords): readonly string[] {
+  const nameOf = speciesNames(words.species);
+  const answer = inNamesPeopleUse(given, nameOf);
+  const name = answer.species === null ? 'typed numbers' : fullName(nameOf(answer.species));
   const head = answer.survey === null ? `${name}: typed, no survey` : `${name}, ${answer.survey}`;
   return [
     head,
@@ -35,11 +43,22 @@ export function harvestLines(answer: HarvestAnswer, words: HarvestWords): readon
   ];
 }
 
+function inNamesPeopleUse(answer: HarvestAnswer, nameOf: (name: string) => SpeciesName): HarvestAnswer {
+  const named = (reason: Reason | null) => reasonInPeoplesWords(reason, nameOf);
+  return {
+    ...answer,
+    reason: named(answer.reason),
+    weightReason: named(answer.weightReason),
+    cautions: answer.cautions.map((caution) => inPeoplesWords(caution, nameOf)),
+    options: answer.options.map((option) => ({ ...option, reason: named(option.reason) })),
+  };
+}
+
 /** What the numbers come to, in one or two sentences. */
 function headline(answer: HarvestAnswer, { rates }: HarvestWords): readonly string[] {
   const closure = answer.closure === null ? [] : [closureSentence(answer.closure)];
   if (answer.reason !== null)
-    return [...closure, `No catch can be worked out: ${sentence('en', answer.reason)}.`];
+    return [...closure, `No catch can be worked out. ${sentence('en', answer.reason)}.`];
   if (rates === 0) return [...closure, harvestWords.noRate];
   if (answer.catches.length === 0) return [...closure, harvestWords.fewRates];
   const first = answer.catches[0]!;

@@ -10,7 +10,7 @@ import type { Species } from '../survey/words.ts';
 import { sensitivityPhrases } from './catalogue/sensitivity-phrases.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
-import { fullName, speciesNames } from './species-names.ts';
+import { fullName, reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { formatChance, referenceInWords } from './status-words.ts';
 import { type Column, textTable } from './text-table.ts';
 
@@ -22,10 +22,11 @@ interface SensitivityWords {
 }
 
 export function sensitivityLines(
-  answers: readonly SensitivityAnswer[],
+  given: readonly SensitivityAnswer[],
   words: SensitivityWords,
 ): readonly string[] {
   const nameOf = speciesNames(words.species);
+  const answers = given.map((one) => ({ ...one, reason: reasonInPeoplesWords(one.reason, nameOf) }));
   const survey = answers[0]?.density.survey ?? '';
   const blocks = answers.flatMap((answer) => [
     '',

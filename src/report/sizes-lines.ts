@@ -4,12 +4,16 @@ import type { SizesAnswer } from '../estimates/answers.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
-import { speciesNames } from './species-names.ts';
+import { reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
 export function sizesLines(answers: readonly SizesAnswer[], species: readonly Species[]): readonly string[] {
   const nameOf = speciesNames(species);
-  const named = answers.map((answer) => ({ ...answer, species: nameOf(answer.species).label }));
+  const named = answers.map((answer) => ({
+    ...answer,
+    species: nameOf(answer.species).label,
+    reason: reasonInPeoplesWords(answer.reason, nameOf),
+  }));
   const surveys = [...new Set(named.map((answer) => answer.survey))];
   return surveys.flatMap((survey, i) => {
     const own = named.filter((answer) => answer.survey === survey);

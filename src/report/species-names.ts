@@ -38,6 +38,14 @@ export function inPeoplesWords(reason: Reason, nameOf: (name: string) => Species
   return { ...reason, parameters: { ...reason.parameters, species: nameInSentence(nameOf(species)) } };
 }
 
+/** The same for an answer that may have no reason. */
+export function reasonInPeoplesWords(
+  reason: Reason | null,
+  nameOf: (name: string) => SpeciesName,
+): Reason | null {
+  return reason === null ? null : inPeoplesWords(reason, nameOf);
+}
+
 /** Answers in the order of the names people use. */
 export function sortBySpecies<Answer extends { readonly species: string }>(
   answers: readonly Answer[],

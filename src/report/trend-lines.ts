@@ -7,7 +7,7 @@ import type { Species } from '../survey/words.ts';
 import { changePhrases } from './catalogue/change-phrases.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatShare, formatSignificant } from './numbers.ts';
-import { inPeoplesWords, speciesNames } from './species-names.ts';
+import { reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { textTable } from './text-table.ts';
 
 export interface TrendToSay {
@@ -53,7 +53,7 @@ export function trendLines(
         {
           ...answer,
           species: nameOf(answer.species).label,
-          reason: answer.reason === null ? null : inPeoplesWords(answer.reason, nameOf),
+          reason: reasonInPeoplesWords(answer.reason, nameOf),
         },
         words.confidence,
       ),

@@ -184,3 +184,25 @@ describe('whether it stands', () => {
     expect(text).toContain('without what is in question (C)');
   });
 });
+
+// Authority: issue 6: the text is for people, who say curryfish; the scientific name stands once, in the head.
+describe('the text of a verb', () => {
+  const text = async (verb: string, ...args: string[]) =>
+    (await slateline(verb, '--book', demo, '--survey', survey, ...args)).stdout;
+  it.each([
+    ['explain', '--species', 'curryfish', '--of', 'biomass'],
+    ['explain', '--species', 'curryfish', '--of', 'size'],
+    ['harvest', '--species', 'lollyfish', '--rate', '0.1: plan'],
+    ['sensitivity', '--species', 'curryfish'],
+  ])('%s %s %s %s names the species as people do, and by its scientific name once', async (verb, ...args) => {
+    const said = await text(verb, ...args);
+    expect(said.match(/Stichopus herrmanni|Holothuria atra/g)).toHaveLength(1);
+    expect(said).toMatch(/No (size limit of )?(curryfish|lollyfish) (was|is)/);
+  });
+  it('biomass and sizes put no scientific name into a sentence', async () => {
+    expect(await text('sizes')).not.toMatch(/No [A-Z][a-z]+ [a-z]+ was measured/);
+    const weights = await text('biomass');
+    expect(weights).toContain('No weights for large giant clam and small giant clam:');
+    expect(weights.match(/Tridacna/g)).toBeNull();
+  });
+});

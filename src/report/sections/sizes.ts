@@ -12,7 +12,7 @@ import { lengthFrequencies, sizesInWords } from '../length-frequencies.ts';
 import { formatCount, formatInterval, formatShare, formatShort, formatSignificant } from '../numbers.ts';
 import type { Drawing } from '../plot-figure.ts';
 import type { ReportInput, ReportSurvey } from '../report-input.ts';
-import { fullName, sortBySpecies, speciesNames } from '../species-names.ts';
+import { fullName, inPeoplesWords, sortBySpecies, speciesNames } from '../species-names.ts';
 import { nameMarkup } from './answer.ts';
 
 export function sizesSection(input: ReportInput, survey: ReportSurvey, drawing: Drawing): string {
@@ -132,7 +132,9 @@ function notes(answers: readonly SizesAnswer[], input: ReportInput, language: La
     .map((answer) =>
       sizes.noteOf(
         nameOf(answer.species).label,
-        answer.reason === null ? sizesInWords(answer, language) : sentenceOnPaper(language, answer.reason),
+        answer.reason === null
+          ? sizesInWords(answer, language)
+          : sentenceOnPaper(language, inPeoplesWords(answer.reason, nameOf)),
       ),
     );
   return [...limits, ...borrowed, ...none];
