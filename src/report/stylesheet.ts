@@ -103,7 +103,8 @@ footer p { overflow-wrap: anywhere; }
   details { break-inside: avoid; margin: .3rem 0; }
   summary { list-style: none; padding: .3rem 0; break-after: avoid; }
   details li { break-inside: auto; font-size: .875rem; line-height: 1.3; }
-  p:has(+ .pairs), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
+  p:has(+ .pairs), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; break-inside: avoid; }
+  p, li { orphans: 3; widows: 3; }
   #where .wide svg { width: 76%; }
   .scroll { overflow: visible; }
   .scroll { margin: .6rem 0 .5rem; }

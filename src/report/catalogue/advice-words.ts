@@ -97,7 +97,7 @@ const french: AdviceWords = {
   healthy: 'Est-ce en bon état\u00a0?',
   take: 'Que peut-on prélever\u00a0?',
   whichSpecies:
-    'Ce sont les espèces dont le changement est établi ou le plus grand, et celles dont la réponse attend\u00a0; les autres suivent plus bas. Un changement est calculé sur la partie que les deux campagnes ont travaillée\u00a0; ses densités peuvent donc différer un peu de celles de l’ensemble. Rien ici n’est une décision.',
+    'Ce sont les espèces dont le changement est établi ou le plus grand, et celles dont la réponse attend\u00a0; les autres suivent plus bas. Un changement est calculé sur la partie commune aux deux campagnes\u00a0; ses densités peuvent donc différer un peu de celles de l’ensemble. Rien ici n’est une décision.',
   glance: {
     caption: 'En bref',
     perHa: 'Animaux par ha aujourd’hui',
@@ -116,54 +116,55 @@ const french: AdviceWords = {
   trendHead: 'Sur toutes les campagnes',
   lower: 'en baisse ou probablement en baisse',
   higher: 'en hausse ou probablement en hausse',
-  cannotTell: 'on ne peut pas le dire',
+  cannotTell: 'impossible de conclure',
   told: (from, to) => `De ${from} à ${to}`,
   none: 'aucune',
-  axis: 'densité récente sur ancienne\u00a0: 1 est sans changement, chaque pas multiplie',
+  axis: 'densité récente rapportée à l’ancienne\u00a0: 1 = sans changement, chaque pas multiplie',
   bandsExplained:
-    'Plus le bandeau est sombre, plus les comptages parlent pour ce changement\u00a0; le grand trait est l’estimation, les traits fins les bouts de l’intervalle. Un bandeau qui traverse la ligne 1 est un changement qu’on ne peut pas établir.',
+    'Plus le bandeau est sombre, plus les comptages plaident pour ce changement\u00a0; le grand trait est l’estimation, les traits fins, les bornes de l’intervalle. Un bandeau qui traverse la ligne 1 est un changement qui n’est pas établi.',
   verdicts: {
-    same: 'Les deux campagnes se comparent.',
-    limited: 'Les deux campagnes se comparent, dans les limites nommées ici.',
-    held: 'Les deux campagnes ne se comparent pas telles quelles.',
+    same: 'Les deux campagnes sont comparables.',
+    limited: 'Les deux campagnes sont comparables, dans les limites indiquées ici.',
+    held: 'Les deux campagnes ne sont pas comparables telles quelles.',
   },
   handPicked:
     'Les stations ont été choisies à la main\u00a0: un changement à ces stations, et nulle part ailleurs.',
   noValues:
     'Aucune densité publiée de ces espèces n’est connue ici\u00a0; donnez-en une avec «\u00a0slateline values --add FICHIER.csv\u00a0», avec auteur, année et méthode.',
   statusAnswer: (below, above, open) =>
-    `Sous, ou probablement sous, toutes les densités publiées comparables\u00a0: ${below}. Au-dessus, ou probablement au-dessus, de toutes\u00a0: ${above}. Entre elles, ou impossible à dire\u00a0: ${open}.`,
+    `Au-dessous, ou probablement au-dessous, de toutes les densités publiées comparables\u00a0: ${below}. Au-dessus, ou probablement au-dessus, de toutes\u00a0: ${above}. Entre elles, ou sans conclusion possible\u00a0: ${open}.`,
   statusLimits:
     'Une densité publiée est ce que quelqu’un a compté ailleurs ou proposé, pas une loi de ce récif.',
   noReference: 'Aucune densité publiée n’est connue ici.',
   shares: 'Animaux matures et de taille légale',
   sharesExplained:
-    'La partie remplie est la part des animaux à cette taille ou plus\u00a0; les traits fins sont les bouts de son intervalle.',
+    'La partie remplie est la part des animaux à cette taille ou plus\u00a0; les traits fins sont les bornes de son intervalle.',
   noLengths:
     'Aucune part d’animaux matures ou de taille légale ne peut être donnée\u00a0: il faut des animaux mesurés et une taille à maturité ou une taille limite du carnet.',
   mature: 'matures',
   legal: 'taille légale',
   zoneHead: 'Zone par zone',
   noSpread: 'trop peu de stations pour le distinguer du hasard',
-  weighs: 'Quel poids cela fait-il\u00a0?',
+  weighs: 'Quel poids cela représente-t-il\u00a0?',
   noWeights:
     'Aucun poids ne peut être donné\u00a0: il faut des animaux mesurés et une paire longueur-poids, un poids moyen, ou vos propres pesées (tableau «\u00a0weights\u00a0»).',
   weightAnswer: (n, all, ranges, largest) =>
-    `Un poids peut être donné pour ${n} espèces sur ${all}${ranges === 0 ? '' : `, et un ordre de grandeur pour ${ranges} autres`}\u00a0; le plus grand est celui de ${largest}.`,
+    `Un poids peut être donné pour ${n} espèces sur ${all}${ranges === 0 ? '' : `, et un ordre de grandeur pour ${ranges} autres`}\u00a0; le plus élevé est celui de l’espèce ${largest}.`,
   weightLimits:
     'Les tonnes sont celles des seules strates visitées\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne. Les strates où rien n’a été noté n’ont pas de ligne, mais restent dans la somme.',
   noCatch: (example) =>
     `Aucun taux n’est supposé, aucune prise n’est donc calculée\u00a0: la part à prélever par an n’est pas dans les comptages. Refaites le rapport avec au moins trois taux, chacun avec sa source\u00a0: ${example}.`,
   decision:
     'Ce sont des options calculées à partir des comptages\u00a0; en retenir une, ou aucune, est la décision du gestionnaire.',
-  catchAnswer: (n, all) => `Aux taux donnés, une prise se calcule pour ${n} des ${all} espèces observées.`,
+  catchAnswer: (n, all) =>
+    `Aux taux donnés, une prise peut être calculée pour ${n} des ${all} espèces observées.`,
   noCatchShort:
     'Aucun taux n’a été donné, et aucun n’est supposé\u00a0; voir «\u00a0Que peut-on prélever\u00a0?\u00a0».',
   fewRates: 'Il faut au moins trois taux différents\u00a0: un seul se lirait comme un conseil.',
   stepsOf: (name) => `La prise\u00a0: ${name}`,
-  stands: 'Est-ce que cela tient\u00a0?',
+  stands: 'Ces résultats tiennent-ils\u00a0?',
   standsAnswer: (all, rests, leans) =>
-    `De ${all} espèces avec une estimation, celles-ci reposent sur une seule station\u00a0: ${rests}\u00a0; celles-ci s’appuient sur une\u00a0: ${leans}.`,
+    `Sur ${all} espèces avec une estimation, celles-ci reposent sur une seule station\u00a0: ${rests}\u00a0; celles-ci s’appuient surtout sur une\u00a0: ${leans}.`,
   nothingToTry: 'Aucune espèce n’a d’estimation à refaire autrement.',
   roots: 'D’où vient ce nombre\u00a0?',
   rootsAnswer:

@@ -92,6 +92,7 @@ const english = {
   commonWeights:
     'The densities beside a change are over the part that both surveys worked, each stratum or zone with the same weight in both, so they may differ from those of the whole survey.',
   brokenBefore: (survey: string, why: string) => `No line leads to ${survey}: ${why}.`,
+  theTrend: 'The trend',
   trendCaption: 'A line through the surveys, percent a year',
   trendOver: (surveys: string, strata: string) =>
     `Over ${surveys} surveys, in the strata that all of them worked: ${strata}. A line through the logarithms of the densities, each survey weighed by its own spread.`,

@@ -66,7 +66,7 @@ const english = {
       mark: 'Size',
       markMm: 'Size, mm',
       share: 'At or above it',
-      measured: 'Measured of animals',
+      measured: 'Animals measured',
     },
     here: (perHa: string, between: string) => `${perHa} (${between})`,
     notRecorded: (bound: string) => `not recorded, below ${bound}`,

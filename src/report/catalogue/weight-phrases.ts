@@ -32,7 +32,7 @@ const english = {
     `${species} with ${tonnes} t (${between} t), ${state}`,
   heads: {
     where: 'Where',
-    measured: 'Measured of animals',
+    measured: 'Animals measured',
     meanG: 'Mean weight, g',
     kgPerHa: 'kg per ha',
     tonnes: 'Tonnes',

@@ -6,33 +6,33 @@ import { spacedText } from './typography.ts';
 export const densityPhrasesFr: DensityPhrases = {
   // à côté d’un bandeau
   noAnswerYet: 'pas encore de réponse',
-  notRecorded: 'non notée',
-  noSpread: 'aucun écart',
+  notRecorded: 'non observée',
+  noSpread: 'aucune dispersion',
   stationsShort: (stations) => `${stations} st.`,
   perHa: (density) => `${density} par ha`,
   of: (some, all) => `${some} sur ${all}`,
   inTable: '… en entier dans le tableau ci-dessous',
   // dans une phrase
   noAnswer: 'Pas de réponse',
-  sure: (share) => `sûr à ${share}`,
-  sureBelow: (share) => spacedText(`sûr à ${share} : moins de`),
+  sure: (share) => `${share} de certitude`,
+  sureBelow: (share) => `avec ${share} de certitude, moins de`,
   spreadUnknown: ' (on ne sait pas de combien cela peut s’écarter)',
-  between: (sure, low, high) => spacedText(` (${sure} : entre ${low} et ${high})`),
+  between: (sure, low, high) => ` (entre ${low} et ${high} avec ${sure})`,
   recordedAt: (some, all, animals) =>
-    `notée à ${some} ${some === '1' ? 'station' : 'stations'} sur ${all}, ${animals}`,
+    `observée à ${some} ${some === '1' ? 'station' : 'stations'} sur ${all}, ${animals}`,
   animals: (count, one) => `${count} ${one ? 'animal' : 'animaux'}`,
-  unseen: (stations, areaM2) => `notée à aucune des ${stations} stations (${areaM2} m² fouillés)`,
-  ifScattered: (bound) => `${bound} par ha si dispersée`,
-  ifClumped: (bound) => `, moins de ${bound} si en groupes`,
+  unseen: (stations, areaM2) => `observée à aucune des ${stations} stations (${areaM2} m² prospectés)`,
+  ifScattered: (bound) => `${bound} par ha si les animaux sont dispersés`,
+  ifClumped: (bound) => `, moins de ${bound} s’ils sont agrégés`,
   below: (bound) => `moins de ${bound}`,
   boundOr: (bound) => ` ou ${bound}`,
   stock: (stock, range, areaHa) => spacedText(` ; environ ${stock}${range} sur ${areaHa}\u00a0ha`),
   stockRange: (low, high) => ` (${low} à ${high})`,
   // sous une figure de bandeaux
   bandsExplained: spacedText(
-    'Plus le bandeau est sombre, plus les comptages parlent pour cette densité. Le grand trait est l’estimation, les traits fins ' +
-      'sont les bouts de l’intervalle. Là où rien n’a été noté, le bandeau s’efface à partir de zéro : le trait fin plein est la ' +
-      'borne si les animaux sont en groupes, le pointillé la borne s’ils sont dispersés. L’axe est régulier à son bout gauche, ' +
+    'Plus le bandeau est sombre, plus les comptages plaident pour cette densité. Le grand trait est l’estimation, les traits fins ' +
+      'sont les bornes de l’intervalle. Là où rien n’a été observé, le bandeau s’efface à partir de zéro : le trait fin plein est la ' +
+      'borne si les animaux sont agrégés, le pointillé la borne s’ils sont dispersés. L’axe est régulier à son bout gauche, ' +
       'pour que zéro y ait sa place ; plus à droite, chaque pas égal multiplie.',
   ),
   tickBelowDarkest: spacedText(
@@ -44,9 +44,9 @@ export const densityPhrasesFr: DensityPhrases = {
   axis: (even) => spacedText(`animaux par ha : régulier jusqu’à ${even}, puis chaque pas multiplie`),
   // dans un tableau
   heads: {
-    foundAt: 'Trouvée à, stations',
+    foundAt: 'Observée à, stations',
     animals: 'Animaux',
-    searched: 'Fouillé, m²',
+    searched: 'Prospecté, m²',
     density: 'Animaux par ha',
     error: 'Erreur type',
     interval: (share) => `Intervalle à ${share}, par ha`,
@@ -60,11 +60,11 @@ export const densityPhrasesFr: DensityPhrases = {
   noteOfRows: (rows, note) => spacedText(`${rows} : ${note}.`),
   speciesIn: (species, where) => `${species} dans ${where}`,
   zeroStrata:
-    'Les strates où une espèce n’a pas été notée ajoutent un peu au bout supérieur de son intervalle, et non pas rien.',
+    'Les strates où une espèce n’a pas été observée ajoutent un peu à la borne supérieure de son intervalle, et non pas rien.',
   kBySource: (source, ks) => spacedText(`k, ${source} : ${ks}`),
   zeroBounds: (told) =>
     spacedText(
-      `Non notée : la première borne vaut si les animaux sont en groupes (${told}), la seconde s’ils sont dispersés.`,
+      `Non observée : la première borne vaut si les animaux sont agrégés (${told}), la seconde s’ils sont dispersés.`,
     ),
   sources: { archive: 'tiré de l’archive', default: 'par défaut', chosen: 'choisi' },
 };

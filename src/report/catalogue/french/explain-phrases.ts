@@ -16,20 +16,20 @@ export const explainPhrasesFr: ExplainPhrases = {
   errorOfStock: (error, areaHa, animals) => s(`${error} ; × ${areaHa} ha = ${animals} animaux`),
   freedom: (error, degrees) => s(`${error} ; degrés de liberté (Satterthwaite) ${degrees}`),
   zero: s(
-    'rien n’a été vu : pas d’écart ; l’intervalle va de zéro à la borne à laquelle toutes les stations auraient manqué les animaux une fois sur vingt (METHODS c5)',
+    'rien n’a été vu : pas de dispersion ; l’intervalle va de zéro à la borne à laquelle toutes les stations auraient manqué les animaux une fois sur vingt (METHODS c5)',
   ),
   lognormal: s(
     'intervalle : log-normal, la valeur divisée et multipliée par exp(q × √ln(1 + CV²)), q du t aux degrés de liberté ci-dessus',
   ),
   clumped: s(
-    'intervalle : comptages en groupes. Pour chaque strate, chaque densité est pesée par la façon dont des animaux en groupes de cette densité donneraient ces comptages (binomiale négative et Poisson log-normale, en moyenne) ; les strates sont additionnées par surface (docs/methods/clumped-interval.md)',
+    'intervalle : comptages agrégés. Pour chaque strate, chaque densité est pondérée par la façon dont des animaux agrégés de cette densité donneraient ces comptages (binomiale négative et Poisson log-normale, en moyenne) ; les strates sont additionnées par surface (docs/methods/clumped-interval.md)',
   ),
   otherInterval: (method) => s(`intervalle : ${method}`),
   none: 'aucun',
   widened: 'élargi par ce qu’on ne sait pas du poids d’un animal (docs/methods/biomass.md)',
   prior: (k, spread, from) =>
     s(
-      `ce qu’on croit du regroupement avant les comptages : k environ ${k}, écart du logarithme du taux environ ${spread} (${from})`,
+      `ce qu’on croit de l’agrégation avant les comptages : k environ ${k}, dispersion du logarithme du taux environ ${spread} (${from})`,
     ),
   fromArchive: (strata) => `tiré de ${strata} strates antérieures de cette espèce et de ce protocole`,
   fromHouse: 'l’a priori de la maison',

@@ -96,7 +96,7 @@ test('numbers of a reason carry the decimal comma, and the program’s own words
   const parameters = { percent: 95, scatteredPerHa: 5.9439, clumpedPerHa: 8.6712, k: 0.2, source: 'chosen' };
   // METHODS c5: 21 stations of 240 m2, nothing seen: 5.94 (Poisson), 8.67 with k = 0.2
   expect(sentence('fr', { code: 'zero-bound', parameters })).toBe(
-    'Non notée\u00a0; sûr à 95\u00a0%\u00a0: moins de 5,9 par ha si dispersée, moins de 8,7 si en groupes (k\u00a00,2, choisi)',
+    'Non observée\u00a0; avec 95\u00a0% de certitude, moins de 5,9 par ha si les animaux sont dispersés, moins de 8,7 s’ils sont agrégés (k\u00a00,2, choisi)',
   );
 });
 

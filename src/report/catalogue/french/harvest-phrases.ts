@@ -6,16 +6,16 @@ import { spacedText as s } from './typography.ts';
 export const harvestPhrasesFr: HarvestPhrases = {
   rule: (closed, limitPerHa, chance, risk) =>
     s(
-      `D’après la règle choisie : ${closed ? 'fermé' : 'ouvert'}. La chance que la densité soit au-dessous de la limite de ${limitPerHa} par ha est de ${chance}, ${closed ? 'plus' : 'pas plus'} que le risque choisi de ${risk}.`,
+      `D’après la règle choisie : pêche ${closed ? 'fermée' : 'ouverte'}. La probabilité que la densité soit inférieure à la limite de ${limitPerHa} par ha est de ${chance}, ${closed ? 'plus' : 'pas plus'} que le risque choisi de ${risk}.`,
     ),
   limitReference: (perHa, source, chance, from) =>
-    s(`densité limite ${perHa} par ha (${source}) ; chance d’être au-dessous ${chance} (${from})`),
+    s(`densité limite ${perHa} par ha (${source}) ; probabilité d’être au-dessous : ${chance} (${from})`),
   fromDesign: 'log-normal, par le plan de sondage',
-  fromClumped: 'comptages en groupes',
+  fromClumped: 'comptages agrégés',
   besideDesign: (from, chance) => `${from}, par le seul plan de sondage ${chance}`,
   closedWhere: (comparison, closed) =>
     s(
-      `fermé là où cette chance est plus grande que le risque choisi : ${comparison}, donc ${closed ? 'fermé' : 'ouvert'}`,
+      `fermée quand cette probabilité dépasse le risque choisi : ${comparison}, donc ${closed ? 'fermée' : 'ouverte'}`,
     ),
   stock: (perHa, areaHa, animals, origin) =>
     `stock = densité × surface = ${perHa} par ha × ${areaHa} ha = ${animals} animaux (${origin})`,
@@ -25,12 +25,12 @@ export const harvestPhrasesFr: HarvestPhrases = {
   countedAt: (animals, some, all) => `${animals} animaux à ${some} stations sur ${all}`,
   lower: (share, how, perHa, animals) =>
     s(
-      `limite inférieure du stock, d’un seul côté à ${share}, ${how} : ${perHa} par ha, en tout ${animals} animaux`,
+      `limite inférieure du stock, unilatérale à ${share}, ${how} : ${perHa} par ha, en tout ${animals} animaux`,
     ),
   otherLower: (how, animals, why) => s(`à côté, ${how} : ${animals} animaux (${why})`),
-  smallerUsed: 'la plus petite est prise',
-  notUsed: 'pas prise, comme demandé',
-  clumped: 'comptages en groupes',
+  smallerUsed: 'la plus petite est retenue',
+  notUsed: 'non retenue, comme demandé',
+  clumped: 'comptages agrégés',
   lognormal: (formula, quantile, of) => `log-normal ${formula}, ${quantile} de la loi ${of}`,
   normal: 'normale',
   tWith: (degreesOfFreedom) => `t à ${degreesOfFreedom} degrés de liberté`,
@@ -42,8 +42,8 @@ export const harvestPhrasesFr: HarvestPhrases = {
   measured: (n) => s(`mesurés : ${n}`),
   measuredBetween: (n, between) => s(`mesurés : ${n}, ${between} %`),
   meanWeight: (kg, state, source) =>
-    s(`poids moyen d’un animal de taille légale : ${kg} kg ${state} (${source})`),
-  states: { live: 'vivant', gutted: 'éviscéré', salted: 'salé', dried: 'séché' },
+    s(`poids moyen d’un animal de taille légale : ${kg} kg, ${state} (${source})`),
+  states: { live: 'poids vif', gutted: 'poids éviscéré', salted: 'poids salé', dried: 'poids sec' },
   catch: (percent, product, animals) => `prise à ${percent} = ${product} = ${animals} animaux`,
   catchWeight: (animals, kg, total) => s(`${animals} ; × ${kg} kg = ${total} kg`),
   option: (animals, percent) => `${animals} animaux par an à ${percent}`,
@@ -57,21 +57,21 @@ export const harvestPhrasesFr: HarvestPhrases = {
   paper: {
     ruleHead: 'La règle de fermeture',
     rule: (limitPerHa, source, risk) =>
-      `Rien n’est prélevé d’une espèce quand la chance que sa densité soit au-dessous de ${limitPerHa} par ha (${source}) dépasse le risque choisi de ${risk}.`,
+      `Rien n’est prélevé d’une espèce quand la probabilité que sa densité soit inférieure à ${limitPerHa} par ha (${source}) dépasse le risque choisi de ${risk}.`,
     ruleCaption: 'Espèce par espèce',
     ruleHeads: {
-      found: 'Animaux, aux stations',
+      found: 'Animaux (stations)',
       perHa: 'Par ha',
-      chance: 'Chance d’être au-dessous',
+      chance: 'Probabilité d’être au-dessous',
       design: 'Par le seul plan de sondage',
       told: 'Selon la règle',
     },
-    seen: (animals, some, all) => `${animals} à ${some} sur ${all}`,
+    seen: (animals, some, all) => `${animals} (${some} sur ${all})`,
     closed: 'fermée',
     open: 'ouverte',
     catchHead: 'Ce que donneraient les taux',
     catchExplained: s(
-      'Une prise est un taux fois les animaux de taille légale dans la limite inférieure du stock. Là où la règle dit « fermée », la prise est 0, et les nombres disent ce qu’elle serait si la pêche était ouverte. Le calcul est sous « D’où vient ce nombre ? ».',
+      'Une prise est un taux multiplié par les animaux de taille légale dans la limite inférieure du stock. Quand la règle dit « fermée », la prise est 0, et les nombres indiquent ce qu’elle serait si la pêche était ouverte. Le calcul est sous « D’où vient ce nombre ? ».',
     ),
     closedGroup: (species) => s(`${species} : fermée selon la règle, donc 0 ; si elle était ouverte`),
     openGroup: (species) => s(`${species} : ouverte selon la règle`),

@@ -6,9 +6,9 @@ const misplaced = '{value}[ ({chart})] est à {distance} {reference}[, {outside}
 
 export const problemsChecksFr = {
   'lost-but-empty':
-    'cette bande est marquée {value} et aussi vide ; a-t-elle été fouillée sans rien voir, ou est-elle hors du comptage ?',
+    'cette bande est marquée {value} et aussi vide ; a-t-elle été prospectée sans rien voir, ou est-elle hors du comptage ?',
   'empty-with-reason':
-    'cette bande est marquée parcourue et vide, avec la raison « {value} » ; a-t-elle été fouillée, ou est-elle {suggestion} ?',
+    'cette bande est marquée parcourue et vide, avec la raison « {value} » ; a-t-elle été prospectée, ou est-elle {suggestion} ?',
   'transect-entered-twice':
     'les mêmes animaux avec les mêmes longueurs[, {animals} en tout,] sont aussi à {value} ; une fiche a-t-elle été saisie deux fois ?',
   'stations-alike':
@@ -38,7 +38,7 @@ export const problemsChecksFr = {
   'random-without-plan':
     'cette station est marquée « au hasard » et n’a pas de position prévue[, comme {planned} des {of} stations tirées au hasard] ; a-t-elle été tirée, ou {suggestion} ?',
   'belt-length-unusual':
-    'bandes de {value} m[ (bande {where})] là où {plannedM} m étaient prévus ; qu’est-ce qui a été fouillé[ : {suggestion} m] ?',
+    'bandes de {value} m[ (bande {where})] là où {plannedM} m étaient prévus ; qu’est-ce qui a été prospecté[ : {suggestion} m] ?',
   'belt-width-unusual':
     'bandes larges de {value} m[ (bande {where})] là où {plannedM} m étaient prévus ; quelle était leur largeur[ : {suggestion} m] ?',
   'done-but-short':

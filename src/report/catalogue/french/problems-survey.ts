@@ -6,13 +6,13 @@ export const problemsSurveyFr = {
   'stratum-area-missing':
     'la surface de la strate {stratum} n’est pas connue ; donnez ses hectares, et tout le secteur pourra être estimé',
   'station-unresolved':
-    'rien n’est écrit pour cette station ; a-t-elle été fouillée sans rien voir, perdue, ou jamais faite ?',
+    'rien n’est écrit pour cette station ; a-t-elle été prospectée sans rien voir, perdue, ou jamais faite ?',
   'transect-unresolved':
-    'cette bande est blanche ; a-t-elle été fouillée sans rien voir, perdue, ou jamais faite ?',
+    'cette bande est blanche ; a-t-elle été prospectée sans rien voir, perdue, ou jamais faite ?',
   'partial-without-reason':
     'cette bande a été écourtée[ à {value} m], sans raison écrite ; est-ce à cause de ce qui y a été trouvé ?',
   'lone-station-in-stratum':
-    'la strate {stratum} a une seule station, qui donne une moyenne et aucun écart ; peut-elle être réunie à une strate semblable ?',
+    'la strate {stratum} a une seule station, qui donne une moyenne sans dispersion ; peut-elle être réunie à une strate semblable ?',
   'counted-but-no-target':
     '{species} a été comptée mais n’est pas dans la liste de ce qui était cherché ; a-t-elle été cherchée à chaque station ?',
   'targets-assumed':
@@ -20,7 +20,7 @@ export const problemsSurveyFr = {
   'selection-unknown':
     'personne n’a écrit comment les stations ont été choisies[ ({stations} stations sur {of})] ; elles sont traitées comme tirées au hasard',
   'selection-mixed':
-    'stations tirées au hasard et stations choisies à la main sont mêlées[ ({random} et {handPicked})] ; seules les premières parlent pour le secteur',
+    'stations tirées au hasard et stations choisies à la main sont mêlées[ ({random} et {handPicked})] ; seules les premières plaident pour le secteur',
   'station-small-area':
-    'cette station a fouillé {areaM2} m² sur {plannedM2} m² prévus ; peut-elle encore représenter son lieu ?',
+    'cette station a prospecté {areaM2} m² sur {plannedM2} m² prévus ; peut-elle encore représenter son lieu ?',
 } as const satisfies Record<keyof typeof problemsSurvey, string>;

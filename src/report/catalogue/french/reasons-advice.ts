@@ -4,15 +4,15 @@ import type { reasonsAdvice } from '../reasons-advice.ts';
 
 export const reasonsAdviceFr = {
   'survey-methods-mixed':
-    'Retenu : cette campagne mêle des façons de compter ({methods}) ; une densité publiée ne parle que d’une seule',
+    'En suspens : cette campagne mêle des façons de compter ({methods}) ; une densité publiée ne parle que d’une seule',
   'reference-method-unknown':
-    'Retenu : rien ne dit comment ont été comptés les animaux de cette densité ; rien ne peut donc lui être comparé',
+    'En suspens : rien ne dit comment ont été comptés les animaux de cette densité ; rien ne peut donc lui être comparé',
   'reference-other-method':
-    'Retenu : cette densité a été comptée par {reference}, la campagne par {survey} ; ce que l’une trouve ne dit rien de ce que l’autre aurait trouvé',
+    'En suspens : cette densité a été comptée par {reference}, la campagne par {survey} ; ce que l’une trouve ne dit rien de ce que l’autre aurait trouvé',
   'reference-other-width':
     'Les bandes de cette densité avaient {referenceM} m de large, celles de la campagne {surveyM} m : sur des bandes larges, les petits animaux échappent plus facilement',
   'no-spread':
-    'Aucun écart ne peut être donné pour {where} ; on ne peut donc rien dire de la chance d’être au-dessous',
+    'Aucune dispersion ne peut être donnée pour {where} ; on ne peut donc rien dire de la probabilité d’être au-dessous',
   'no-size-limit':
     'Aucune taille limite de {species} n’est dans le carnet, et aucune n’est supposée : apportez le barème national (tableau limits), ou donnez --limit en millimètres, ou --limit none là où toute taille peut être prise',
   'no-mean-weight':

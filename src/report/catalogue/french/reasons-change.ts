@@ -6,7 +6,7 @@ export const reasonsChangeFr = {
   'change-not-on-record':
     '{aspect} : pas écrit dans les deux campagnes ; personne ne peut dire si c’était pareil',
   'change-other-method':
-    'Retenu : les animaux ont été comptés par {from} dans la première campagne et par {to} dans la seconde ; ce que l’une trouve ne dit rien de ce que l’autre aurait trouvé',
+    'En suspens : les animaux ont été comptés par {from} dans la première campagne et par {to} dans la seconde ; ce que l’une trouve ne dit rien de ce que l’autre aurait trouvé',
   'change-other-width':
     'Les bandes avaient {fromM} m de large, puis {toM} m : les bandes étroites trouvent plus de petits animaux par hectare ; une part du changement peut venir de la bande',
   'change-other-area':
@@ -21,27 +21,27 @@ export const reasonsChangeFr = {
     'Laissé de côté, parce qu’une seule des campagnes y a travaillé : {dropped} ; comparé : {common}',
   'change-species-dropped': 'Cherchées dans une seule des campagnes, et non comparées : {species}',
   'change-hand-picked':
-    '{stations} stations ont été choisies à la main : elles disent un changement à ces stations et ne parlent pour aucun autre lieu',
+    '{stations} stations ont été choisies à la main : elles disent un changement à ces stations et ne plaident pour aucun autre lieu',
   'change-hand-picked-left-out':
-    '{stations} stations choisies à la main ne sont pas dans la comparaison : elles ne parlent pour aucun autre lieu',
+    '{stations} stations choisies à la main ne sont pas dans la comparaison : elles ne plaident pour aucun autre lieu',
   'change-place-moved':
     'Les stations {stations} portent le même code dans les deux campagnes mais sont à plus de {distanceM} m : elles sont prises pour des lieux différents',
   'change-no-common-stratum':
-    'Retenu : aucune strate n’a été visitée dans les deux campagnes[ ({from} ; puis {to})] ; il n’y a donc pas de partie commune à comparer',
+    'En suspens : aucune strate n’a été visitée dans les deux campagnes[ ({from} ; puis {to})] ; il n’y a donc pas de partie commune à comparer',
   'change-no-common-station':
     'Les stations ont été choisies à la main, et aucune n’a été visitée dans les deux campagnes : il n’y a pas de changement à dire',
   'change-none-seen':
-    'Aucun animal de {species} n’a été noté dans l’une ni l’autre campagne : on ne peut rien dire d’un changement',
+    'Aucun animal de {species} n’a été observé dans l’une ni l’autre campagne : on ne peut rien dire d’un changement',
   'change-lone-station':
-    'Une seule station dans {strata}, dans l’une des campagnes : deux densités, mais aucun écart ; on ne peut donc rien dire d’un changement ici ; les strates ensemble le peuvent peut-être, ou plus de stations',
+    'Une seule station dans {strata}, dans l’une des campagnes : deux densités, mais sans dispersion ; on ne peut donc rien dire d’un changement ici ; les strates ensemble le peuvent peut-être, ou plus de stations',
   'change-too-few-for-clumped':
-    'Moins de 3 stations sont dans l’une des strates ici, trop peu pour l’intervalle des comptages en groupes : celui du rapport des logarithmes est à sa place, et l’incertitude réelle peut être plus grande',
+    'Moins de 3 stations sont dans l’une des strates ici, trop peu pour l’intervalle des comptages agrégés : celui du rapport des logarithmes est à sa place, et l’incertitude réelle peut être plus grande',
   'change-not-a-target': '{species} n’a pas été cherchée dans {survey} ; on ne peut pas la comparer',
   'trend-too-few':
-    'Une tendance de {species} demande des campagnes à trois dates différentes avec des animaux, un écart et une partie commune, et il y en a {surveys} : comparez-en deux avec change',
+    'Une tendance de {species} demande des campagnes à trois dates différentes avec des animaux, une dispersion et une partie commune, et il y en a {surveys} : comparez-en deux avec change',
   'trend-none-seen-in':
-    'Rien n’a été noté dans {surveys} : un zéro n’a pas de logarithme et n’est pas sur la droite, qui baisse donc moins que le stock',
-  'trend-no-spread-in': 'Aucun écart ne peut être donné pour {surveys} ; la droite ne les prend pas',
+    'Rien n’a été observé dans {surveys} : un zéro n’a pas de logarithme et n’est pas sur la droite, qui baisse donc moins que le stock',
+  'trend-no-spread-in': 'Aucune dispersion ne peut être donnée pour {surveys} ; la droite ne les prend pas',
   'trend-uneven':
     'Les campagnes s’écartent de la droite plus que leurs propres erreurs ne le permettent (p = {percent} %) : le changement n’a pas été régulier',
 } as const satisfies Record<keyof typeof reasonsChange, string>;

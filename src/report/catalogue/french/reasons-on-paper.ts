@@ -20,11 +20,11 @@ export const reasonsOnPaperFr = {
   'no-mean-weight':
     'Aucun poids n’est connu pour {species} ; la prise est donc donnée en nombre d’animaux seulement : pesez-en quelques individus, ou trouvez un poids moyen avec sa source',
   'lone-station':
-    'Une seule station dans {strata} : une moyenne, mais pas d’écart ; visitez-en une autre, ou réunissez la strate à une strate d’habitat semblable',
+    'Une seule station dans {strata} : une moyenne, mais sans dispersion ; visitez-en une autre, ou réunissez la strate à une strate d’habitat semblable',
   'finite-population':
-    'Les stations couvrent {percent} % de {strata} : l’écart affiché est plus large que nécessaire',
+    'Les stations couvrent {percent} % de {strata} : la dispersion affichée est plus large que nécessaire',
   'change-other-observers':
     'Aucune des personnes qui notent n’a travaillé dans les deux campagnes ({from} ; puis {to}) : un changement peut venir des personnes',
   'trend-too-few':
-    'Une tendance demande trois campagnes à des dates différentes où l’espèce a été notée et a un écart ; pour {species}, il y en a {surveys} à ce jour',
+    'Une tendance demande trois campagnes à des dates différentes où l’espèce a été observée avec une dispersion ; pour {species}, il y en a {surveys} à ce jour',
 } as const satisfies Record<keyof typeof reasonsOnPaper, string>;

@@ -12,13 +12,13 @@ export const reasonsValuesFr = {
   'no-lengths-for-pair':
     'Une paire longueur-poids de {species} est connue, mais aucun animal n’a été mesuré, et le poids de la longueur moyenne serait faux ; mesurez-en, ou apportez un poids moyen avec « slateline values --add FICHIER.csv »',
   'no-conversion':
-    'Retenu : les poids sont à l’état {from} et l’état {to} est demandé ; aucun rapport avec source de {from} à {to} n’est connu pour {species}. Apportez-en un avec « slateline values --add FICHIER.csv », ou demandez --state {from}',
+    'En suspens : les poids sont à l’état {from} et l’état {to} est demandé ; aucun rapport avec source de {from} à {to} n’est connu pour {species}. Apportez-en un avec « slateline values --add FICHIER.csv », ou demandez --state {from}',
   'processed-pair':
-    'Retenu : cette paire longueur-poids a été faite avec des animaux à l’état {state}, et les plongeurs ont mesuré des animaux vivants ; prenez une paire d’animaux vivants et une conversion, ou laissez-la passer par son nom avec --accept',
+    'En suspens : cette paire longueur-poids a été faite avec des animaux à l’état {state}, et les plongeurs ont mesuré des animaux vivants ; prenez une paire d’animaux vivants et une conversion, ou laissez-la passer par son nom avec --accept',
   'only-from-memory':
-    'Retenu : le seul poids connu pour {species} est de mémoire et n’a jamais été vérifié à la source ; pesez des animaux, apportez une valeur avec « slateline values --add FICHIER.csv », ou laissez-le passer par son nom avec --accept',
+    'En suspens : le seul poids connu pour {species} est de mémoire et n’a jamais été vérifié à la source ; pesez des animaux, apportez une valeur avec « slateline values --add FICHIER.csv », ou laissez-le passer par son nom avec --accept',
   'pair-implausible':
-    'Retenu : par cette paire, un animal de {lengthMm} mm pèse {weightG} g, et un corps de cette longueur pèse entre {lightestG} et {heaviestG} g ; la paire était-elle en cm, ou le poids en kg ?',
+    'En suspens : par cette paire, un animal de {lengthMm} mm pèse {weightG} g, et un corps de cette longueur pèse entre {lightestG} et {heaviestG} g ; la paire était-elle en cm, ou le poids en kg ?',
   'weight-of-one': 'Un animal de {lengthMm} mm pèse {weightG} g par cette paire : est-ce plausible ?',
   'outside-fitted-range':
     '{percent} % des animaux sont hors des longueurs dont la paire est tirée ({fromMm} à {toMm} mm) : leurs poids sont devinés',
@@ -27,7 +27,7 @@ export const reasonsValuesFr = {
   'lengths-borrowed':
     'Les longueurs de {animals} animaux ({percent} % des animaux comptés) sont prises à leur station ou à leur strate, sinon à la campagne',
   'no-correction':
-    'L’écart autour de la paire n’est pas dit ; la courbe est prise telle quelle : elle donne des poids médians, quelques pour cent au-dessous des poids moyens',
+    'La dispersion autour de la paire n’est pas dite ; la courbe est prise telle quelle : elle donne des poids médians, quelques pour cent au-dessous des poids moyens',
   'parameters-unknown':
     'À quel point la paire elle-même est sûre n’est pas dit : l’intervalle contient ce qui vient des stations, et rien pour la paire',
   'mean-weight-used':

@@ -23,19 +23,20 @@ export const reportPhrasesFr: ReportPhrases = {
     stations: (n, one) => `${n} ${one ? 'station a été visitée' : 'stations ont été visitées'}`,
     days: (n, one) => `${n} ${one ? 'jour' : 'jours'}`,
     workDone: (where, stations, days, areaM2) =>
-      `${where}, ${stations} en ${days} et ${areaM2} m² ont été fouillés.`,
-    asked: (n, parts) => `Sur ${n} espèces demandées, ${parts}.`,
+      `${where}, ${stations} en ${days} et ${areaM2} m² ont été prospectés.`,
+    asked: (n, parts) => `Sur ${n} espèces recherchées, ${parts}.`,
     estimated: (n, one) => `${n} ${one ? 'a' : 'ont'} une estimation`,
-    zero: (n, one) => `${n} ${one ? 'a été cherchée et non notée' : 'ont été cherchées et non notées'}`,
+    zero: (n, one) =>
+      `${n} ${one ? 'a été recherchée sans être observée' : 'ont été recherchées sans être observées'}`,
     open: (n, one) => `${n} ${one ? 'n’a' : 'n’ont'} pas encore de réponse, pour la raison qui l’accompagne`,
     fewStations: (species) =>
       s(
-        `Trouvées à moins de 10 stations, si bien que l’incertitude réelle peut être plus grande que l’intervalle : ${species}.`,
+        `Observées à moins de 10 stations, si bien que l’incertitude réelle peut être plus grande que l’intervalle : ${species}.`,
       ),
   },
   density: {
-    wholeInWords: (n) => `Densités sur tout le secteur, ${n} espèces`,
-    whole: (survey) => `Tout le secteur, ${survey}`,
+    wholeInWords: (n) => `Densités sur l’ensemble du secteur, ${n} espèces`,
+    whole: (survey) => `Ensemble du secteur, ${survey}`,
     areaUnknown: 'surface inconnue',
     speciesInWords: (species, n) => s(`${species} : densités dans ${n} strates`),
     byStratum: (survey) => `Par strate, ${survey}`,
@@ -50,7 +51,7 @@ export const reportPhrasesFr: ReportPhrases = {
     measured: 'Mesurés',
     meanMm: 'Moyenne, mm',
     errorMm: 'Erreur type, mm',
-    halfBelowMm: 'La moitié au-dessous de, mm',
+    halfBelowMm: 'Médiane, mm',
     limitMm: 'Limite, mm',
     atLeastLimit: 'Atteignent la limite',
     day: 'Jour',
@@ -58,10 +59,10 @@ export const reportPhrasesFr: ReportPhrases = {
     which: 'Lesquelles',
     areaHa: 'Surface, ha',
     days: 'Jours',
-    beltsSearched: 'Bandes fouillées',
+    beltsSearched: 'Bandes prospectées',
     lost: 'Perdues ou pas faites',
     blank: 'Blanches',
-    searchedM2: 'Fouillé, m²',
+    searchedM2: 'Prospecté, m²',
   },
   unknown: 'inconnu',
   sizes: {
@@ -92,7 +93,7 @@ export const reportPhrasesFr: ReportPhrases = {
     full: (n) =>
       `Là où il y a trop d’animaux pour des traits, une bande remplie jusqu’en haut en contient ${n}.`,
     animals: (n, one) => `${n} ${one ? 'animal' : 'animaux'}`,
-    searched: (some, all) => `${some} bandes fouillées sur ${all}`,
+    searched: (some, all) => `${some} bandes prospectées sur ${all}`,
     nothing: (station) => s(`station ${station} : rien d’écrit`),
     inWords: (station, belts) => s(`station ${station}, bande par bande : ${belts}`),
     states: {
@@ -105,7 +106,7 @@ export const reportPhrasesFr: ReportPhrases = {
   effort: {
     allStrata: 'Toutes les strates',
     notKnown: 'inconnue',
-    byStratum: 'Stations et surface fouillée par strate',
+    byStratum: 'Stations et surface prospectée par strate',
     byDay: (survey) => s(`${survey} : stations de chaque jour`),
     planned: (planned, visited, replaced) =>
       s(
@@ -143,7 +144,7 @@ export const reportPhrasesFr: ReportPhrases = {
     title: (signs) => s(`Signes : ${signs}`),
     stroke: 'un trait par animal',
     filled: s('beaucoup d’animaux : hauteur remplie'),
-    empty: 'fouillée et vide',
+    empty: 'prospectée et vide',
     lost: 'perdue ou pas faite',
     blank: s('blanche : attend une réponse'),
     notLookedFor: 'non cherchée',

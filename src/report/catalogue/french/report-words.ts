@@ -5,17 +5,17 @@ import { spacedText } from './typography.ts';
 
 export const reportWordsFr: ReportWords = {
   invented: spacedText('Tout est inventé : lieux, animaux, comptages et personnes.'),
-  asked: 'Ce qui était demandé',
+  asked: 'La demande',
   noPurpose: 'Personne n’a écrit ce que cette campagne doit décider.',
   answer: 'La réponse',
-  where: 'Où',
+  where: 'Localisation des stations',
   density: 'Densité par espèce et par strate',
   surveys: 'D’une campagne à l’autre',
   surveysCaution: spacedText(
     'Un changement ne se lit pas sur deux bandeaux : des bandeaux qui se recouvrent ne prouvent pas que rien n’a changé, et la différence a sa propre estimation et son propre intervalle.',
   ),
   timeExplained: spacedText(
-    'Chaque bandeau est placé aux jours de sa campagne. Plus il est sombre, plus les comptages parlent pour cette densité ; le trait épais est l’estimation, les traits fins sont les bouts de l’intervalle. Là où rien n’a été noté, le bandeau s’efface à partir de zéro, et le trait pointillé est la borne si les animaux sont dispersés. L’axe est régulier à son pied, pour que zéro ait sa place ; plus haut, chaque pas multiplie. Un trait mince relie les estimations comptées de la même façon, pour guider l’œil ; ce n’est pas la tendance.',
+    'Chaque bandeau est placé aux jours de sa campagne. Plus il est sombre, plus les comptages plaident pour cette densité ; le trait épais est l’estimation, les traits fins sont les bornes de l’intervalle. Là où rien n’a été observé, le bandeau s’efface à partir de zéro, et le trait pointillé est la borne si les animaux sont dispersés. L’axe est régulier à son pied, pour que zéro ait sa place ; plus haut, chaque pas multiplie. Un trait mince relie les estimations comptées de la même façon, pour guider l’œil ; ce n’est pas la tendance.',
   ),
   strips: 'Les stations, bande par bande',
   stripsExplained: spacedText(
@@ -32,15 +32,15 @@ export const reportWordsFr: ReportWords = {
   ),
   questions: 'Questions encore ouvertes',
   noQuestions: spacedText('Aucune : chaque question des vérifications a sa réponse.'),
-  methods: 'Comment cela a été calculé',
+  methods: 'Méthode de calcul',
   caveatHead: 'Ce que cette campagne peut dire et ne peut pas dire',
   caveat: [
     spacedText(
       'Elle décrit les strates visitées, les jours où elles l’ont été, et les animaux que des plongeurs peuvent voir. Elle ne dit rien de l’habitat qui n’a pas été visité : n’étendez pas ces densités à d’autres récifs ni à d’autres profondeurs.',
     ),
-    'Une espèce non notée peut être là quand même, au-dessous de la borne qui l’accompagne. Les animaux enfouis ou cachés ne sont pas comptés.',
+    'Une espèce non observée peut être là quand même, au-dessous de la borne qui l’accompagne. Les animaux enfouis ou cachés ne sont pas comptés.',
   ],
-  severities: { stop: 'Retient la réponse', explain: 'Attend une explication', note: 'Bon à savoir' },
+  severities: { stop: 'Suspend la réponse', explain: 'Attend une explication', note: 'Bon à savoir' },
   targetsListed: 'La liste des espèces cherchées par les plongeurs a été donnée avec la campagne',
   targetsAssumed: spacedText(
     'Aucune liste d’espèces n’a été donnée avec la campagne : toute espèce du protocole et toute espèce vue un jour dans ce carnet sous ce protocole est prise comme cherchée',

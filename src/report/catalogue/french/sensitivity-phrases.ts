@@ -11,7 +11,7 @@ export const sensitivityPhrasesFr: SensitivityPhrases = {
   without: (perHa, station) => `${perHa} (sans ${station})`,
   holds: ({ station, stratum }, share, some, all) =>
     `${station} (${stratum}) tient ${share} des animaux (${some} sur ${all})`,
-  noneWithout: 'sans elle aucun animal n’a été noté',
+  noneWithout: 'sans elle aucun animal n’a été observé',
   moves: (perHa, change) => `sans elle la densité est de ${perHa} par ha, ${change}`,
   rests: (holds, moves) => s(`La réponse repose sur une seule station : ${holds} ; ${moves}.`),
   leans: (holds, moves) => s(`La réponse s’appuie sur une station : ${holds} ; ${moves}.`),

@@ -4,7 +4,7 @@ import type { WeightPhrases } from '../weight-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
 export const weightPhrasesFr: WeightPhrases = {
-  states: { live: 'vivant', gutted: 'éviscéré', salted: 'salé', dried: 'séché' },
+  states: { live: 'poids vif', gutted: 'poids éviscéré', salted: 'poids salé', dried: 'poids sec' },
   measures: {
     'body relaxed': 'corps détendu',
     'body contracted': 'corps contracté',
@@ -12,12 +12,12 @@ export const weightPhrasesFr: WeightPhrases = {
     'shell length': 'longueur de la coquille',
   },
   curve: (formula, lengthUnit, weightUnit, state) =>
-    `${formula}, L en ${lengthUnit}, W en ${weightUnit} ${state}`,
+    `${formula}, L en ${lengthUnit}, W en ${weightUnit} (${state})`,
   rangeNotTold: 'longueurs dont elle est tirée non dites',
   range: (fromMm, toMm) => `d’animaux de ${fromMm} à ${toMm} mm`,
   spread: (spread) => `dispersion ${spread} en ln W`,
   animals: (n) => `${n} animaux`,
-  mean: (grams, state) => `${grams} g ${state}`,
+  mean: (grams, state) => `${grams} g (${state})`,
   meanError: (grams) => `erreur type ${grams} g`,
   meanLength: (mm) => `longueur moyenne ${mm} mm`,
   between: s(' ; '),
@@ -29,11 +29,10 @@ export const weightPhrasesFr: WeightPhrases = {
     s(
       `la droite explique ${explained} de la dispersion de ln W ; les poids moyens sont ${factor} fois la courbe ; pente de la droite des moyennes géométriques ${slope}`,
     ),
-  largest: (species, tonnes, between, state) =>
-    `${species}, avec ${tonnes} t (${between} t), à l’état ${state}`,
+  largest: (species, tonnes, between, state) => `${species}, avec ${tonnes} t (${between} t), ${state}`,
   heads: {
     where: 'Où',
-    measured: 'Mesurés, sur les animaux',
+    measured: 'Animaux mesurés',
     meanG: 'Poids moyen, g',
     kgPerHa: 'kg par ha',
     tonnes: 'Tonnes',
@@ -65,11 +64,11 @@ export const weightPhrasesFr: WeightPhrases = {
     explained: s(
       'Aucune courbe n’est connue pour ces espèces ; le nombre d’animaux est donc multiplié par des poids moyens venus d’ailleurs. Les poids moyens d’une même espèce varient d’un facteur deux à cinq d’un lieu à l’autre ; les tonnes forment une fourchette où aucun nombre ne vaut mieux qu’un autre.',
     ),
-    line: (species, tonnes, weights) => s(`${species} : ${tonnes} ; un animal ${weights}`),
+    line: (species, tonnes, weights) => s(`${species} : ${tonnes} ; poids d’un animal : ${weights}`),
     tonnes: (between, animals, stations) => `${between} t pour ${animals} animaux à ${stations} stations`,
     noTonnes: 'aucun tonnage ne peut être donné',
-    oneWeight: (grams, state) => `${grams} g ${state}`,
-    weights: (low, high, state) => `de ${low} à ${high} g ${state}`,
+    oneWeight: (grams, state) => `${grams} g (${state})`,
+    weights: (low, high, state) => `${low} à ${high} g (${state})`,
     by: (weights, source) => `${weights} (${source})`,
   },
   without: 'Sans poids, et pourquoi',

@@ -22,7 +22,7 @@ interface Naming {
 export function trendOf(answers: readonly TrendToSay[], naming: Naming): readonly string[] {
   const { nameOf, language } = naming;
   const words = changePhrases(language);
-  const { none, trendHead } = adviceWords(language);
+  const { none } = adviceWords(language);
   const telling = (told: TrendToSay['told']) =>
     names(
       answers.filter((one) => one.told === told).map(({ species }) => nameInSentence(nameOf(species))),
@@ -30,7 +30,7 @@ export function trendOf(answers: readonly TrendToSay[], naming: Naming): readonl
     );
   return [
     paragraph(
-      words.sides(trendHead, [
+      words.sides(words.theTrend, [
         [words.falling, telling('falling')],
         [words.rising, telling('rising')],
         [words.trendCannotTell, telling('cannot tell')],
