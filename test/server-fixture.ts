@@ -4,12 +4,11 @@ import { createHash } from 'node:crypto';
 import { parseHTML } from 'linkedom';
 import { identityMaker } from '../src/cli/identity.ts';
 import { type App, createApp } from '../src/server/create-app.ts';
-import type { ServerDependencies } from '../src/server/dependencies.ts';
+import type { Picture, ServerDependencies } from '../src/server/dependencies.ts';
 import { openMemoryBook } from '../src/store/book-folder.ts';
 import type { SqliteStore } from '../src/store/sqlite-store.ts';
 import type { Revision } from '../src/survey/store.ts';
 import type { Species, Stratum, Survey } from '../src/survey/words.ts';
-import type { Photo } from '../src/tasks/sheets/answer-schemas.ts';
 import type { Sheet } from '../src/tasks/sheets/sheet-schemas.ts';
 import { doWork } from '../src/tasks/sheets/work-orders.ts';
 import { record, sign } from './store-records.ts';
@@ -96,7 +95,7 @@ export async function testServer(changed: Partial<ServerDependencies> = {}): Pro
 }
 
 function dependencies(store: SqliteStore, newId: () => string, faults: unknown[]): ServerDependencies {
-  const shelf = new Map<string, { photo: Photo; bytes: Uint8Array<ArrayBuffer> }>();
+  const shelf = new Map<string, Picture>();
   const tools = {
     store,
     newId,
@@ -111,12 +110,9 @@ function dependencies(store: SqliteStore, newId: () => string, faults: unknown[]
       long: (order, { onStep }) => doWork(order, { ...tools, onStep }),
     },
     photos: {
-      all: async () => [...shelf.values()].map(({ photo }) => photo),
-      find: async (sha256) => shelf.get(sha256)?.photo ?? null,
-      bytes: async ({ sha256 }) => shelf.get(sha256)?.bytes ?? null,
-      keep: async (photo, bytes) => {
-        const kept = bytes === null ? shelf.get(photo.sha256)!.bytes : new Uint8Array(bytes);
-        shelf.set(photo.sha256, { photo, bytes: kept });
+      read: async (sha256) => shelf.get(sha256) ?? null,
+      keep: async ({ sha256, type }, bytes) => {
+        shelf.set(sha256, { type, bytes: new Uint8Array(bytes) });
       },
     },
     screenFile: async () => null,

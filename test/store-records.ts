@@ -1,5 +1,6 @@
 /** Small invented records for the store contract: a survey with one of every kind, and random acts upon it. */
 
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import type { Change, Signature } from '../src/survey/store.ts';
 import { type RecordKind, type RecordOf, recordKinds } from '../src/survey/words.ts';
@@ -76,12 +77,22 @@ export function smallSurvey(number = 1, first?: SmallSurvey): SmallSurvey {
   add('mapArea', { name: `area ${number}`, role: 'stratum' });
   add('plan', { name: `plan ${number}` });
   add('day', { surveyId: survey.id });
+  add('photo', { sha256: checksumOf(pictureOf(number)), surveyId: survey.id, stationId: s1.id });
   if (!first)
     add('ownValue', { speciesId: species!.id, what: 'size-at-maturity', source: 'our own dissections' });
   if (!first) add('sizeLimit', { speciesId: species!.id, minimumMm: 200, source: 'a village rule' });
   const of = <K extends RecordKind>(kind: K) =>
     changes.filter((change) => change.kind === kind).map((change) => change.after as RecordOf<K>);
   return { surveyId: survey.id, changes, of };
+}
+
+/** The bytes behind the photo of a small survey. */
+export function pictureOf(number: number): string {
+  return `picture ${number}`;
+}
+
+export function checksumOf(bytes: string): string {
+  return createHash('sha256').update(bytes).digest('hex');
 }
 
 const corners = [
@@ -212,6 +223,21 @@ const blanks: { readonly [K in RecordKind]: Partial<RecordOf<K>> } = {
       limits: { divesPerDay: 3, minutesPerDay: null, surfaceIntervalMin: 60, maxDepthM: 30 },
     },
   },
+  photo: {
+    surveyId: null,
+    stationId: null,
+    content: {
+      name: 'IMG "1".jpg',
+      bytes: 2_400_000,
+      type: 'image/jpeg',
+      takenAt: '2025-03-01T16:20:05',
+      timeFrom: 'EXIF',
+      clockOffset: '+12:00',
+      orientation: 6,
+      matchedBy: 'by hand',
+      note: null,
+    },
+  },
   answer: {
     code: 'station-unresolved',
     value: null,
@@ -266,6 +292,7 @@ const corrections: { readonly [K in RecordKind]: (n: number) => Partial<RecordOf
     content: { what: 'size-at-maturity', lengthMm: n + 1, lengthMeasure: null, place: null },
   }),
   day: (n) => ({ date: `2025-03-0${n + 1}` }),
+  photo: (n) => ({ stationId: null, sha256: `${n}`.padStart(64, 'b') }),
   answer: (n) => ({ value: `${n}` }),
 };
 

@@ -1,7 +1,7 @@
 /** Everything of the outside world that the server touches, passed in by `cli`, so that tests can fix it. */
 
 import type { SheetStore } from '../survey/acts.ts';
-import type { Photo } from '../tasks/sheets/answer-schemas.ts';
+import type { PhotoBytes } from '../tasks/sheets/photo.ts';
 import type { WorkOrder } from '../tasks/sheets/work-orders.ts';
 
 export interface ServerDependencies {
@@ -38,12 +38,16 @@ export interface LongWork {
   readonly onStep: (step: string) => void;
 }
 
+/** The bytes of photos; what is known of them stands in the store. */
 export interface PhotoShelf {
-  all(): Promise<readonly Photo[]>;
-  find(sha256: string): Promise<Photo | null>;
-  bytes(photo: Photo): Promise<Uint8Array<ArrayBuffer> | null>;
-  /** Keeps the bytes whole under their checksum, and what is known of them beside. On disk when it returns. */
-  keep(photo: Photo, bytes: Uint8Array | null): Promise<void>;
+  read(sha256: string): Promise<Picture | null>;
+  /** Keeps the bytes whole under their checksum. On disk when it returns; kept already, nothing is written. */
+  keep(photo: PhotoBytes, bytes: Uint8Array): Promise<void>;
+}
+
+export interface Picture {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly type: PhotoBytes['type'];
 }
 
 export interface ScreenFile {

@@ -1,9 +1,9 @@
 /** What kind of picture some bytes are, by how they begin; a name or a header can say anything. */
 
-import type { Photo } from '../tasks/sheets/answer-schemas.ts';
+import type { PhotoContent } from '../survey/photo-words.ts';
 
 /** Null when it is none that is kept. Signatures of the published formats, from memory; the tests hold real ones. */
-export function pictureType(bytes: Uint8Array): Photo['type'] | null {
+export function pictureType(bytes: Uint8Array): PhotoContent['type'] | null {
   const text = (from: number, to: number) => String.fromCharCode(...bytes.subarray(from, to));
   if (bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'image/jpeg';
   if (text(0, 8) === '\x89PNG\r\n\x1a\n') return 'image/png';

@@ -37,6 +37,7 @@ export const refusalStatus = {
   'sheet-changed': 409,
   'day-changed': 409,
   'answer-changed': 409,
+  'photo-changed': 409,
   'job-not-ended': 409,
   'job-without-result': 409,
   'too-large': 413,

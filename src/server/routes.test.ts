@@ -4,6 +4,7 @@ import { historyOf, type TestServer, testServer } from '../../test/server-fixtur
 import { record } from '../../test/store-records.ts';
 import { protocolPresets } from '../survey/protocol-presets.ts';
 import * as answers from '../tasks/sheets/answer-schemas.ts';
+import { photoListSchema } from '../tasks/sheets/photo-schemas.ts';
 import { sheetInBookSchema } from '../tasks/sheets/sheet-schemas.ts';
 import * as surveys from '../tasks/sheets/survey-schemas.ts';
 
@@ -32,7 +33,7 @@ describe('what the screens read', () => {
       [`${path}/densities?by=station`, answers.densityListSchema],
       [`${path}/sizes?by=stratum&limitMm=150`, answers.sizesListSchema],
       [`${path}/explain?species=Holothuria%20scabra`, answers.explainSchema],
-      ['/api/photos', answers.photoListSchema],
+      ['/api/photos', photoListSchema],
       ['/api/jobs', answers.jobListSchema],
     ];
     for (const [address, schema] of cases) {
@@ -206,42 +207,5 @@ describe('a question', () => {
     expect((await give({ answer: 'by hand', base: late.body.theirs.at })).status).toBe(200);
     // Whoever does not say what was in hand is not compared, as from the command line.
     expect((await give({ answer: 'at random' })).status).toBe(200);
-  });
-});
-
-describe('a photo', () => {
-  const jpeg = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
-  const send = (bytes: Uint8Array, query = 'name=IMG_1.jpg', type = 'image/jpeg') =>
-    server.call('POST', `/api/photos?${query}`, bytes, { 'content-type': type });
-
-  it('is kept whole under its checksum, once, and is matched to a station by hand', async () => {
-    const sheet = server.newSheet('S1');
-    await server.save(sheet, null);
-    const { body: photo } = await send(jpeg);
-    // printf '\xff\xd8\xff\xe0\x01\x02\x03' | sha256sum (coreutils)
-    expect(photo.sha256).toBe('474ebe266cd7f9ed28807fa3fdfe0c04cdb3cef9313cdda5c08b15910fcc8184');
-    await send(jpeg, 'name=again.jpg');
-    const match = { surveyId: server.survey.id, stationId: sheet.station.id };
-    await server.call('PUT', `/api/photos/${photo.sha256}/match`, match);
-    const { photos } = (await server.call('GET', `/api/photos?stationId=${sheet.station.id}`)).body;
-    expect(photos).toEqual([{ ...photo, ...match }]);
-    const bytes = await server.app.request(new Request(`http://localhost:4180/api/photos/${photo.sha256}`));
-    expect(new Uint8Array(await bytes.arrayBuffer())).toEqual(jpeg);
-    expect(bytes.headers.get('content-type')).toBe('image/jpeg');
-    expect(bytes.headers.get('content-security-policy')).toContain('sandbox');
-  });
-
-  it('is known by its bytes and not by its name: a page called .jpg is refused', async () => {
-    const page = new TextEncoder().encode('<script>alert(1)</script>');
-    expect(await send(page)).toMatchObject({ status: 415, body: { code: 'not-a-picture' } });
-    const drawing = new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg"/>');
-    expect((await send(drawing, 'name=a.svg', 'image/svg+xml')).status).toBe(415);
-    expect((await send(jpeg, 'name=a.jpg', 'text/plain')).status).toBe(415);
-    expect((await server.call('GET', '/api/photos/..%2f..%2fbook.sqlite')).status).toBe(400);
-  });
-
-  it('of more than 40 MB is refused with the limit', async () => {
-    const { status, body } = await send(new Uint8Array(41 * 1024 * 1024));
-    expect([status, body.message]).toEqual([413, 'this is too large: at most 40 MB can be sent here']);
   });
 });

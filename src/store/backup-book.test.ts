@@ -12,7 +12,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { identityFrom, record, sign, smallSurvey } from '../../test/store-records.ts';
+import { checksumOf, identityFrom, pictureOf, record, sign, smallSurvey } from '../../test/store-records.ts';
 import { backupBook } from './backup-book.ts';
 import { readManifest, writeManifest } from './backup-manifest.ts';
 import { createBook, openBook } from './book-folder.ts';
@@ -28,6 +28,8 @@ let evening = 0;
 const nextEvening = () => new Date(2026, 8, 4 + evening++, 18, 0, 0);
 const backUp = (keep = 10) => backupBook({ folder, to, keep, at: nextEvening() });
 const restore = (backup: string, into = folder) => restoreBook({ backup, folder: into, at: nextEvening() });
+/** The file of the photo that the small survey names. */
+const ofSurvey = `${checksumOf(pictureOf(1))}.jpg`;
 const photo = (name: string) => join(folder, 'photos', name);
 
 beforeEach(async () => {
@@ -42,6 +44,7 @@ beforeEach(async () => {
   mkdirSync(photo('day 1'));
   writeFileSync(photo('day 1/é.jpg'), 'one picture');
   writeFileSync(photo('slate.jpg'), 'another');
+  writeFileSync(photo(ofSurvey), pictureOf(1));
 });
 afterEach(() => rmSync(home, { recursive: true }));
 
@@ -202,6 +205,32 @@ describe('restoring', () => {
     writeManifest(path, { ...manifest, book: { ...manifest.book, schema: 9001 } });
     await expect(restore(path)).rejects.toMatchObject({ code: 'book-newer' });
     expect(readdirSync(folder).toSorted()).toEqual(['book.sqlite', 'photos']);
+  });
+});
+
+describe('a photo that the book names', () => {
+  const photosFound = async (backups = to) =>
+    (await verifyBook({ folder, backups })).findings.find(({ check }) => check === 'photos');
+
+  test('is looked at without any backup: missing or with other bytes it is said by name', async () => {
+    expect(await photosFound()).toMatchObject({ sound: true });
+    writeFileSync(photo(ofSurvey), 'another picture');
+    const changed = { sound: false, detail: `${ofSurvey} (IMG "1".jpg) is changed` };
+    expect(await photosFound()).toMatchObject(changed);
+    rmSync(photo(ofSurvey));
+    expect(await photosFound()).toMatchObject({ detail: `${ofSurvey} (IMG "1".jpg) is missing` });
+  });
+
+  test('comes back with its record from a backup, match and history too', async () => {
+    const made = await backUp();
+    const dump = await dumpOf(folder);
+    const fresh = join(home, 'fresh');
+    await restore(made.path, fresh);
+    expect(await dumpOf(fresh)).toBe(dump);
+    expect(dump).toContain(checksumOf(pictureOf(1)));
+    expect(readFileSync(join(fresh, 'photos', ofSurvey), 'utf8')).toBe(pictureOf(1));
+    const { findings } = await verifyBook({ folder: fresh, backups: to });
+    expect(findings.filter(({ sound }) => !sound)).toEqual([]);
   });
 });
 

@@ -65,10 +65,13 @@ async function makeBackup(database: BookDatabase, { folder, at }: BackupOrder, p
   const draft = `${path}.draft`;
   try {
     mkdirSync(draft, { recursive: true });
-    const planned = photoPaths(folder).map((photo) => ({ path: photo, bytes: 0, sha256: '' }));
     const manifest = { slatelineBackup: 1, madeAt: at.toISOString() } as const;
-    writeManifest(draft, { ...manifest, complete: false, book: emptySummary(database), photos: planned });
+    const begun = { ...manifest, complete: false, book: emptySummary(database) };
+    writeManifest(draft, { ...begun, photos: [] });
     const book = await copyDatabase(database, draft);
+    // Listed after the database: a photo is on disk before the book names it, so none that it names is missed.
+    const planned = photoPaths(folder).map((photo) => ({ path: photo, bytes: 0, sha256: '' }));
+    writeManifest(draft, { ...begun, photos: planned });
     const photos = planned.map((photo) => copyPhoto(photo.path, folder, draft));
     writeManifest(draft, { ...manifest, complete: true, book, photos });
     renameSync(draft, path);

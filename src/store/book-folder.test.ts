@@ -82,7 +82,7 @@ describe('opening a book', () => {
     const before = readFileSync(file());
     await expect(openBook(folder)).rejects.toMatchObject({
       code: 'book-newer',
-      parameters: { folder, version: 9001, known: 5 },
+      parameters: { folder, version: 9001, known: 6 },
     });
     expect(readFileSync(file()).equals(before)).toBe(true);
     expect(readdirSync(folder).toSorted()).toEqual(['book.sqlite', 'photos']);

@@ -22,6 +22,7 @@ export interface BookTables {
   readonly plans: PlanRow;
   readonly own_values: OwnValueRow;
   readonly days: DayRow;
+  readonly photos: PhotoRow;
   readonly acts: ActRow;
   readonly revisions: RevisionRow;
 }
@@ -213,6 +214,15 @@ export interface DayRow {
   readonly survey_id: string;
   readonly date: string;
   /** JSON, see `survey/day-words.ts`. */
+  readonly content: string;
+}
+
+export interface PhotoRow {
+  readonly id: string;
+  readonly sha256: string;
+  readonly survey_id: Text;
+  readonly station_id: Text;
+  /** JSON, see `survey/photo-words.ts`. */
   readonly content: string;
 }
 

@@ -1,7 +1,7 @@
-/** Maps, plans, values and days: records of few names and much content, kept as JSON with its keys in one order. */
+/** Maps, plans, values, days and photos: records of few names and much content, kept as JSON with its keys in one order. */
 
-import type { Day, MapAreaRecord, OwnValue, Plan } from '../survey/words.ts';
-import type { DayRow, MapAreaRow, OwnValueRow, PlanRow } from './book-tables.ts';
+import type { Day, MapAreaRecord, OwnValue, Photo, Plan } from '../survey/words.ts';
+import type { DayRow, MapAreaRow, OwnValueRow, PhotoRow, PlanRow } from './book-tables.ts';
 
 export function mapAreaRow({ id, name, role, content }: MapAreaRecord): MapAreaRow {
   return { id, name, role, content: contentColumn(content) };
@@ -33,6 +33,14 @@ export function dayRow({ id, surveyId, date, content }: Day): DayRow {
 
 export function dayOf({ id, survey_id, date, content }: DayRow): Day {
   return { id, surveyId: survey_id, date, content: JSON.parse(content) };
+}
+
+export function photoRow({ id, sha256, surveyId, stationId, content }: Photo): PhotoRow {
+  return { id, sha256, survey_id: surveyId, station_id: stationId, content: contentColumn(content) };
+}
+
+export function photoOf({ id, sha256, survey_id, station_id, content }: PhotoRow): Photo {
+  return { id, sha256, surveyId: survey_id, stationId: station_id, content: JSON.parse(content) };
 }
 
 /** Keys in order of the alphabet: two machines that hold the same content hold the same letters. */

@@ -30,6 +30,7 @@ const tableOfKind = {
   plan: 'plans',
   ownValue: 'own_values',
   day: 'days',
+  photo: 'photos',
 } as const satisfies Record<RecordKind, keyof BookTables>;
 
 type RowOf<K extends RecordKind> = BookTables[(typeof tableOfKind)[K]];
@@ -64,6 +65,7 @@ export const kindTables: Readonly<Record<RecordKind, KindTable>> = {
   plan: kindTable('plan', ['name'], content.planRow, content.planOf),
   ownValue: kindTable('ownValue', ['species_id', 'what', 'source'], content.ownValueRow, content.ownValueOf),
   day: kindTable('day', ['survey_id', 'date'], content.dayRow, content.dayOf),
+  photo: kindTable('photo', ['sha256'], content.photoRow, content.photoOf),
 };
 
 /** The one place where the kinds lose their types: the pair of functions belongs to the kind by construction. */

@@ -11,6 +11,7 @@ const released: Readonly<Record<number, string>> = {
   3: 'c6124dee89895da4929c323df5fe2a55e3230776a01aa70e243083af8efa7d3e',
   4: 'ea9cf8d884ad9c8cfbe086d5c42fd0b41fbf649b05c90111dd5d6fad8e8ff9c2',
   5: '869b85d4cb8114470a75d0ad37c461590c31c31ccc92d3a692f7ddc2c0d3fdff',
+  6: 'fd8aae2f6523c40caa3b934dddee25afe5b278f78719462a2c76fdaa67bae622',
 };
 
 test('no released migration has been edited', () => {

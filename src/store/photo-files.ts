@@ -5,6 +5,7 @@ import {
   closeSync,
   existsSync,
   fsyncSync,
+  lstatSync,
   mkdirSync,
   openSync,
   readdirSync,
@@ -12,6 +13,8 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { photoEndings } from '../survey/photo-words.ts';
+import type { Photo } from '../survey/words.ts';
 
 export interface PhotoFile {
   /** Path within `photos/`, with `/` between. */
@@ -21,6 +24,22 @@ export interface PhotoFile {
 }
 
 export const photosName = 'photos';
+
+type PhotoName = Pick<Photo, 'sha256'> & Pick<Photo['content'], 'type'>;
+
+/** How the file of a photo is called within `photos/`. */
+export function photoFileName({ sha256, type }: PhotoName): string {
+  return `${sha256}.${photoEndings[type]}`;
+}
+
+export function photoFilePath(folder: string, photo: PhotoName): string {
+  return join(folder, photosName, photoFileName(photo));
+}
+
+/** What a link points at is not the book's. */
+export function isPlainFile(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false })?.isFile() === true;
+}
 
 /** Paths within `photos/`, in order. Links are left alone: what they point at is not the book's. */
 export function photoPaths(folder: string): readonly string[] {
@@ -55,7 +74,10 @@ export function copyPhoto(path: string, from: string, to: string): PhotoFile {
   return photo;
 }
 
-export function photoState(folder: string, photo: PhotoFile): 'same' | 'changed' | 'missing' {
+export function photoState(
+  folder: string,
+  photo: Pick<PhotoFile, 'path' | 'sha256'>,
+): 'same' | 'changed' | 'missing' {
   const path = join(folder, photosName, photo.path);
   if (!existsSync(path)) return 'missing';
   return sha256(readFileSync(path)) === photo.sha256 ? 'same' : 'changed';

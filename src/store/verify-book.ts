@@ -3,7 +3,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Failure } from '../survey/failure.ts';
-import type { RecordKind } from '../survey/words.ts';
+import type { Photo, RecordKind } from '../survey/words.ts';
 import { placeActs } from './act-clocks.ts';
 import { readActClocks } from './as-of-view.ts';
 import { readManifest } from './backup-manifest.ts';
@@ -11,7 +11,7 @@ import { backupsIn } from './backup-rotation.ts';
 import { type BookDatabase, openDatabase, withFailures } from './book-database.ts';
 import { fileName, openBook } from './book-folder.ts';
 import { type AnyRow, kindTables } from './kind-tables.ts';
-import { photoPaths, photoState } from './photo-files.ts';
+import { photoFileName, photoPaths, photoState } from './photo-files.ts';
 import { backupFaults } from './restore-book.ts';
 import type { SqliteStore } from './sqlite-store.ts';
 
@@ -57,7 +57,7 @@ export async function verifyBook({ folder, backups }: VerifyOrder): Promise<Veri
       withFailures(folder, () => historyFinding(database)),
       recordsFinding(await store.dump(), rebuilt?.dump ?? null),
       digestFinding(await store.dataVersion(), rebuilt?.dataVersion ?? null),
-      photosFinding(folder, backups, (await store.info()).bookId),
+      photosFinding({ folder, backups }, await store.all('photo'), (await store.info()).bookId),
       withFailures(folder, () => clocksFinding(database)),
     ];
     return { dataVersion: await store.dataVersion(), findings };
@@ -168,23 +168,27 @@ function digestFinding(kept: string, counted: string | null): Finding {
   return { check: 'data version', sound, detail };
 }
 
-function photosFinding(folder: string, backups: string, bookId: string): Finding {
-  const here = photoPaths(folder).length;
+/** Each photo of the book must lie there with the bytes it came with; every file of the last backup must be as it was. */
+function photosFinding({ folder, backups }: VerifyOrder, records: readonly Photo[], bookId: string): Finding {
+  const own = records.map(({ sha256, content }) => {
+    const path = photoFileName({ sha256, type: content.type });
+    return { path, what: `${path} (${content.name})`, sha256 };
+  });
   const newest = existsSync(backups) ? backupsIn(backups, bookId)[0] : undefined;
-  if (newest === undefined) {
-    return { check: 'photos', sound: true, detail: `${here} photos; no backup to compare them with` };
+  const known = new Set(own.map(({ path }) => path));
+  const copied = (newest?.manifest.photos ?? []).map((photo) => ({ ...photo, what: photo.path }));
+  const wrong = [...own, ...copied.filter(({ path }) => !known.has(path))].flatMap((photo) => {
+    const state = photoState(folder, photo);
+    return state === 'same' ? [] : [`${photo.what} is ${state}`];
+  });
+  if (wrong.length > 0) {
+    const more = wrong.length > 5 ? `; ${wrong.length} in all` : '';
+    return { check: 'photos', sound: false, detail: `${wrong.slice(0, 5).join('; ')}${more}` };
   }
-  const states = newest.manifest.photos.map((photo) => ({
-    path: photo.path,
-    state: photoState(folder, photo),
-  }));
-  const wrong = states.filter(({ state }) => state !== 'same');
-  const detail = wrong
-    .slice(0, 5)
-    .map(({ path, state }) => `${path} is ${state}`)
-    .join('; ');
-  const fine = `${here} photos, ${states.length} of them as in the last backup`;
-  return { check: 'photos', sound: wrong.length === 0, detail: wrong.length === 0 ? fine : detail };
+  const here = `${photoPaths(folder).length} files, ${own.length} photos of the book with the bytes they came with`;
+  const compared =
+    newest === undefined ? 'no backup to compare with' : `${copied.length} as in the last backup`;
+  return { check: 'photos', sound: true, detail: `${here}; ${compared}` };
 }
 
 /** Never a damage: the order of the acts is kept without any clock. */

@@ -9,6 +9,7 @@
 
 import * as z from 'zod';
 import { dayContentSchema } from './day-words.ts';
+import { checksumSchema, photoContentSchema } from './photo-words.ts';
 import { mapAreaContentSchema, mapAreaRoles, planContentSchema } from './plan-words.ts';
 import { valueContentSchema } from './value-words.ts';
 
@@ -245,6 +246,16 @@ export type OwnValue = z.infer<typeof ownValueSchema>;
 export const daySchema = z.object({ id, surveyId: id, date: localDate, content: dayContentSchema });
 export type Day = z.infer<typeof daySchema>;
 
+/** One photo, mostly of a slate; see `photo-words.ts`. Without a station while nobody has said whose it is. */
+export const photoSchema = z.object({
+  id,
+  sha256: checksumSchema,
+  surveyId: id.nullable(),
+  stationId: id.nullable(),
+  content: photoContentSchema,
+});
+export type Photo = z.infer<typeof photoSchema>;
+
 /** Every kind of record, in an order in which each refers only to kinds before it. */
 export const recordSchemas = {
   stratum: stratumSchema,
@@ -263,6 +274,7 @@ export const recordSchemas = {
   plan: planSchema,
   ownValue: ownValueSchema,
   day: daySchema,
+  photo: photoSchema,
 } as const;
 
 export type RecordKind = keyof typeof recordSchemas;

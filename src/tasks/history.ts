@@ -132,6 +132,7 @@ const namesBorne: Readonly<Record<RecordKind, readonly string[]>> = {
   plan: [],
   ownValue: ['species'],
   day: ['survey'],
+  photo: ['survey', 'station'],
   answer: ['survey', 'station', 'transect', 'swim', 'species'],
 };
 

@@ -18,7 +18,10 @@ export type Cell = string | number | boolean | null;
 type AnyRecord = RecordOf<RecordKind>;
 
 export const tableOfKind: Readonly<
-  Record<RecordKind, TableName | 'mappings' | 'answers' | 'map areas' | 'plans' | 'own values' | 'days'>
+  Record<
+    RecordKind,
+    TableName | 'mappings' | 'answers' | 'map areas' | 'plans' | 'own values' | 'days' | 'photos'
+  >
 > = {
   stratum: 'strata',
   protocol: 'protocols',
@@ -36,6 +39,7 @@ export const tableOfKind: Readonly<
   plan: 'plans',
   ownValue: 'own values',
   day: 'days',
+  photo: 'photos',
 };
 
 /** The names under which people know a record: survey, station, transect, swim, species. */
@@ -79,6 +83,8 @@ function allNames(kind: RecordKind, record: AnyRecord, known: NamesInForce) {
       return { species: nameOf(given.speciesId, known), source: given.source };
     case 'day':
       return { survey: nameOf(given.surveyId, known), day: given.date };
+    case 'photo':
+      return photoNames(record as RecordOf<'photo'>, known);
     case 'answer':
       return placeOfAnswer(given.problemKey ?? '');
   }
@@ -110,6 +116,11 @@ function transectNames({ stationId, code, swim }: Given, known: NamesInForce) {
 function transectOf(id: string | null | undefined, known: NamesInForce) {
   const transect = known.transects.get(id ?? '');
   return transect === undefined ? {} : transectNames(transect, known);
+}
+
+function photoNames({ surveyId, stationId, content }: RecordOf<'photo'>, known: NamesInForce) {
+  const station = known.stations.get(stationId ?? '')?.code;
+  return { survey: nameOf(surveyId, known), station, photo: content.name };
 }
 
 /** A question is kept under its code and its place (`survey/problem-key.ts`). */
@@ -144,7 +155,7 @@ export function cellsOfRecord(
   return new Map(cells.sort(([a], [b]) => place(a) - place(b)));
 }
 
-/** Maps, plans, values and days keep most of themselves inside `content`: its entries are columns of their own. */
+/** Maps, plans, values, days and photos keep most of themselves inside `content`: its entries are columns of their own. */
 function opened(record: AnyRecord): object {
   return 'content' in record && typeof record.content === 'object'
     ? { ...record, content: undefined, ...(record.content as object) }

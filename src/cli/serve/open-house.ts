@@ -4,9 +4,11 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { type App, createApp } from '../../server/create-app.ts';
 import { openBook } from '../../store/book-folder.ts';
+import { bringInPhotoNotes } from '../../tasks/sheets/old-photo-notes.ts';
 import type { Io } from '../io.ts';
 import { programVersion } from '../program-version.ts';
 import { today } from '../today.ts';
+import { oldPhotoNotes } from './old-photo-notes.ts';
 import { photoShelf } from './photo-shelf.ts';
 import { screenFiles } from './screen-files.ts';
 import { ThreadEnded, workThreads } from './work-threads.ts';
@@ -29,6 +31,7 @@ export async function openHouse(
   io: Io,
   { folder, screens }: { readonly folder: string; readonly screens: string },
 ): Promise<OpenHouse> {
+  await bringInOldNotes(folder, io);
   const store = await openBook(folder, { busyTimeoutMs });
   const work = workThreads(folder);
   let port = 0;
@@ -95,6 +98,21 @@ function workInHand() {
       while (begun.size > 0) await Promise.allSettled(begun);
     },
   };
+}
+
+/** With the usual patience: another program may be writing just now. */
+async function bringInOldNotes(folder: string, io: Io): Promise<void> {
+  const notes = oldPhotoNotes(folder);
+  if (notes.length === 0) return;
+  const store = await openBook(folder);
+  try {
+    const { identity } = await store.lastWritten();
+    if (identity !== null) io.continueAfter?.(identity);
+    const { device, newId } = io;
+    await bringInPhotoNotes(notes, store, { who: 'Slateline', at: io.now().toISOString(), device, newId });
+  } finally {
+    await store.close();
+  }
 }
 
 /** Where the screens are built to. */

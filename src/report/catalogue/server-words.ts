@@ -23,6 +23,8 @@ const english = {
     'somebody else saved this day in between; nothing was written: look at both and save what is right',
   'answer-changed':
     'somebody else answered this question in between; nothing was written: look at both and keep what is right',
+  'photo-changed':
+    'somebody else said something of this photo in between; nothing was written: look at it and say it again',
   'job-not-ended': 'this piece of work is not done yet',
   'job-without-result': 'this piece of work ended without a result',
   'too-large': 'this is too large: at most {limit} MB can be sent here',
@@ -72,6 +74,8 @@ const french: Readonly<Record<ServerCode, string>> = {
     'quelqu’un d’autre a enregistré cette journée entre-temps ; rien n’a été écrit : comparez les deux et enregistrez ce qui est juste',
   'answer-changed':
     'quelqu’un d’autre a répondu à cette question entre-temps ; rien n’a été écrit : comparez les deux et gardez ce qui est juste',
+  'photo-changed':
+    'quelqu’un d’autre a dit quelque chose de cette photo entre-temps ; rien n’a été écrit : regardez-la et dites-le de nouveau',
   'job-not-ended': 'ce travail n’est pas encore terminé',
   'job-without-result': 'ce travail a pris fin sans résultat',
   'too-large': 'c’est trop grand : au plus {limit} Mo peuvent être envoyés ici',

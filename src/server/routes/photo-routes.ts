@@ -1,41 +1,47 @@
-/** Photos: kept whole under their checksum, matched to a station by hand. */
+/** Photos: bytes kept whole under their checksum, what is known of them a record with its history. */
 
 import * as z from 'zod';
+import { checksumSchema, photoContentSchema } from '../../survey/photo-words.ts';
+import { type PhotoReady, photoList, readyNewPhoto, readyPhotoChange } from '../../tasks/sheets/photo.ts';
 import {
-  matchPhotoSchema,
-  type Photo,
+  changePhotoSchema,
+  newPhotoSchema,
+  type PhotoSaved,
   photoListSchema,
-  photoSchema,
-} from '../../tasks/sheets/answer-schemas.ts';
-import { optionalId, optionalText } from '../common-schemas.ts';
+  photoSavedSchema,
+} from '../../tasks/sheets/photo-schemas.ts';
+import { optionalId, optionalText, toolsNow } from '../common-schemas.ts';
 import { pictureType } from '../picture-type.ts';
 import { Refusal } from '../refusal.ts';
 import { type House, route } from '../route.ts';
+import type { ReadySave } from '../save-queue.ts';
 import { photoPolicy } from '../security-headers.ts';
 
-const params = z.object({ sha256: photoSchema.shape.sha256 });
-const sentQuery = z.object({
-  name: z.string().min(1).max(300),
+const params = z.object({ sha256: checksumSchema });
+const { takenAt, timeFrom, clockOffset, matchedBy, note } = newPhotoSchema.shape;
+/** In an address everything is text. */
+const sentQuery = newPhotoSchema.extend({
+  device: optionalText,
   surveyId: optionalId,
   stationId: optionalId,
-  takenAt: optionalText.pipe(
-    z
-      .string()
-      .regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d)?$/)
-      .nullable(),
-  ),
+  matchedBy: optionalText.pipe(matchedBy),
+  takenAt: optionalText.pipe(takenAt),
+  timeFrom: optionalText.pipe(timeFrom),
+  clockOffset: optionalText.pipe(clockOffset),
+  orientation: optionalText
+    .transform((text) => (text === null ? null : Number(text)))
+    .pipe(photoContentSchema.shape.orientation),
+  note: optionalText.pipe(note),
 });
 
 export const photoRoutes = [
   route({
     method: 'get',
     path: '/api/photos',
-    summary: 'photos of the book, of a survey or of a station',
+    summary: 'photos of a station, or of a survey with those that no survey has yet; without either, all',
     query: z.object({ surveyId: optionalId, stationId: optionalId }),
     answer: photoListSchema,
-    handle: async ({ query }, { photos }) => ({
-      photos: (await photos.all()).filter((photo) => belongs(photo, query)),
-    }),
+    handle: async ({ query }, house) => ({ photos: await photoList(query, toolsNow(house)) }),
   }),
   route({
     method: 'post',
@@ -43,31 +49,25 @@ export const photoRoutes = [
     summary: 'keeps a photo; the body is its bytes',
     query: sentQuery,
     bytes: { accepts: ['image/*', 'application/octet-stream'], limitMb: 40 },
-    answer: photoSchema,
-    handle: async ({ query, bytes }, { photos, sha256 }) => {
+    answer: photoSavedSchema,
+    handle: async ({ query, bytes }, house) => {
       const type = pictureType(bytes);
       if (type === null) throw new Refusal('not-a-picture');
-      const checksum = sha256(bytes);
-      const standing = await photos.find(checksum);
-      const photo: Photo = { ...query, ...known(standing), sha256: checksum, type, bytes: bytes.length };
-      // Sent twice it stays one photo; a station given now is taken over.
-      const matched = query.stationId === null ? photo : { ...photo, ...matchOf(query) };
-      await photos.keep(matched, bytes);
-      return matched;
+      const picture = { sha256: house.sha256(bytes), bytes: bytes.length, type };
+      // First the bytes: a record never names a file that is not there.
+      await house.photos.keep(picture, bytes);
+      return savePhoto(picture.sha256, () => readyNewPhoto(query, picture, toolsNow(house)), house);
     },
   }),
   route({
     method: 'put',
-    path: '/api/photos/{sha256}/match',
-    summary: 'to which station it belongs',
+    path: '/api/photos/{sha256}',
+    summary: 'to which station it belongs, when it was taken, a note',
     params,
-    body: matchPhotoSchema,
-    answer: photoSchema,
-    handle: async ({ params: { sha256 }, body }, house) => {
-      const photo = { ...(await photoOf(sha256, house)), ...body };
-      await house.photos.keep(photo, null);
-      return photo;
-    },
+    body: changePhotoSchema,
+    answer: photoSavedSchema,
+    handle: async ({ params: { sha256 }, body }, house) =>
+      savePhoto(sha256, () => readyPhotoChange(sha256, body, toolsNow(house)), house),
   }),
   route({
     method: 'get',
@@ -75,13 +75,12 @@ export const photoRoutes = [
     summary: 'the bytes as they came',
     params,
     answer: null,
-    handle: async ({ params: { sha256 } }, house) => {
-      const photo = await photoOf(sha256, house);
-      const bytes = await house.photos.bytes(photo);
-      if (bytes === null) throw new Refusal('no-such-photo');
-      return new Response(bytes, {
+    handle: async ({ params: { sha256 } }, { photos }) => {
+      const picture = await photos.read(sha256);
+      if (picture === null) throw new Refusal('no-such-photo');
+      return new Response(picture.bytes, {
         headers: {
-          'content-type': photo.type,
+          'content-type': picture.type,
           'content-security-policy': photoPolicy,
           // Its address is its checksum: it never changes.
           'cache-control': 'private, max-age=31536000, immutable',
@@ -91,25 +90,20 @@ export const photoRoutes = [
   }),
 ];
 
-type Match = Pick<Photo, 'surveyId' | 'stationId'>;
-
-function belongs(photo: Photo, { surveyId, stationId }: Match): boolean {
-  return (
-    (stationId === null || photo.stationId === stationId) &&
-    (surveyId === null || photo.surveyId === surveyId)
-  );
-}
-
-function known(standing: Photo | null): Partial<Photo> {
-  return standing ?? {};
-}
-
-function matchOf({ surveyId, stationId }: Match): Match {
-  return { surveyId, stationId };
-}
-
-async function photoOf(sha256: string, { photos }: House): Promise<Photo> {
-  const photo = await photos.find(sha256);
-  if (photo === null) throw new Refusal('no-such-photo');
-  return photo;
+function savePhoto(sha256: string, ready: () => Promise<PhotoReady>, house: House): Promise<PhotoSaved> {
+  return house.queue.save({
+    thing: `photo ${sha256}`,
+    ready: async (): Promise<ReadySave<PhotoSaved>> => {
+      const found = await ready();
+      if (found.state === 'stale') throw new Refusal('photo-changed', {}, { theirs: found.theirs });
+      if (found.state === 'no such station') throw new Refusal('no-such-station');
+      if (found.state === 'no such photo') throw new Refusal('no-such-photo');
+      const { photo } = found;
+      if (found.state === 'to write') {
+        return { act: found.act, answer: (dataVersion) => ({ ...photo, dataVersion, repeated: false }) };
+      }
+      const dataVersion = await house.store.dataVersion();
+      return { act: null, answer: { ...photo, dataVersion, repeated: found.repeated } };
+    },
+  });
 }

@@ -27,6 +27,7 @@ const tableOfKind: Readonly<Record<RecordKind, TableName | null>> = {
   plan: null,
   ownValue: null,
   day: null,
+  photo: null,
 };
 
 export class Changes {

@@ -1,4 +1,4 @@
-/** What the screens ask back: questions and their answers, history, numbers, photos, long work. */
+/** What the screens ask back: questions and their answers, history, numbers, long work. */
 
 import * as z from 'zod';
 import { savedBy, shortText, uuid } from './sheet-schemas.ts';
@@ -181,22 +181,6 @@ export const explainSchema = z.object({
   ),
 });
 export type Explained = z.infer<typeof explainSchema>;
-
-export const photoSchema = z.object({
-  /** Of the bytes as they came; also its address: /api/photos/SHA256. */
-  sha256: z.string().regex(/^[0-9a-f]{64}$/),
-  type: z.enum(['image/jpeg', 'image/png', 'image/webp', 'image/heic', 'image/gif', 'image/tiff']),
-  bytes: z.number().int(),
-  /** As the camera or the folder called it. */
-  name: z.string(),
-  /** Wall-clock time of the camera, ISO form without zone; null where it does not say. */
-  takenAt: text,
-  surveyId: uuid.nullable(),
-  stationId: uuid.nullable(),
-});
-export type Photo = z.infer<typeof photoSchema>;
-export const photoListSchema = z.object({ photos: z.array(photoSchema) });
-export const matchPhotoSchema = z.object({ surveyId: uuid.nullable(), stationId: uuid.nullable() });
 
 export const jobSchema = z.object({
   id: uuid,
