@@ -8,5 +8,8 @@ declare module '*.svelte' {
 declare module '*.css';
 
 declare module 'exifr/dist/lite.esm.mjs' {
-  export function parse(file: Blob, options: object): Promise<Record<string, unknown> | undefined>;
+  export function parse(
+    file: Blob | ArrayBuffer,
+    options: object,
+  ): Promise<Record<string, unknown> | undefined>;
 }

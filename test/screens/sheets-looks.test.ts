@@ -80,26 +80,6 @@ describe.skipIf(!hasBrowser)('the frame and the Sheets room', () => {
     }, 120_000);
   }
 
-  it('a photo stands beside the sheet in the time of its camera, and a HEIC gets a sentence', async () => {
-    const context = await personAt(browser, sizes.laptop);
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
-    await page.goto(`${served.url}#/sheets/${surveyId}/${stationId}`);
-    await page.getByRole('button', { name: 'Photo of the slate' }).click();
-    const picture = await page.screenshot();
-    const file = page.locator('input[type="file"][multiple]');
-    await file.setInputFiles({ name: 'slate.png', mimeType: 'image/png', buffer: picture });
-    await page.getByText('slate.png; the camera wrote no time; in the book').waitFor();
-    await page.getByRole('button', { name: 'Turn' }).click();
-    await page.getByRole('button', { name: 'Larger' }).click();
-    await page.screenshot({ path: join(shots, 'photo-beside.png'), fullPage: true });
-    const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic'), Buffer.alloc(64)]);
-    await file.setInputFiles({ name: 'IMG_1.HEIC', mimeType: 'image/heic', buffer: heic });
-    await page.getByText('This browser cannot show HEIC pictures').first().waitFor();
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 60_000);
-
   it('the sheet is read back at the pace of the space bar', async () => {
     const context = await personAt(browser, sizes.laptop);
     const page = await context.newPage();

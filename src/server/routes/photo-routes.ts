@@ -2,6 +2,7 @@
 
 import * as z from 'zod';
 import { checksumSchema, photoContentSchema } from '../../survey/photo-words.ts';
+import { pictureType } from '../../survey/picture-type.ts';
 import { type PhotoReady, photoList, readyNewPhoto, readyPhotoChange } from '../../tasks/sheets/photo.ts';
 import {
   changePhotoSchema,
@@ -11,7 +12,6 @@ import {
   photoSavedSchema,
 } from '../../tasks/sheets/photo-schemas.ts';
 import { optionalId, optionalText, toolsNow } from '../common-schemas.ts';
-import { pictureType } from '../picture-type.ts';
 import { Refusal } from '../refusal.ts';
 import { type House, route } from '../route.ts';
 import type { ReadySave } from '../save-queue.ts';

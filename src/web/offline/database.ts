@@ -4,6 +4,7 @@
  */
 
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { WaitingPhoto } from '../photos/waiting-photos.ts';
 import type { WaitingAnswer } from './answers.ts';
 import type { Draft } from './drafts.ts';
 import type { WaitingSheet } from './queue.ts';
@@ -20,12 +21,14 @@ export interface Kept extends DBSchema {
   answers: { key: string; value: WaitingAnswer };
   /** By survey: all that its numbers rest on. */
   records: { key: string; value: KeptRecords };
+  /** In the order of adding. */
+  photos: { key: string; value: WaitingPhoto };
 }
 
 let opened: Promise<IDBPDatabase<Kept>> | null = null;
 
 export function database(): Promise<IDBPDatabase<Kept>> {
-  opened ??= openDB<Kept>('slateline', 2, {
+  opened ??= openDB<Kept>('slateline', 3, {
     upgrade(made, from) {
       if (from < 1) {
         made.createObjectStore('seen');
@@ -36,6 +39,7 @@ export function database(): Promise<IDBPDatabase<Kept>> {
         made.createObjectStore('answers', { keyPath: 'requestId' });
         made.createObjectStore('records', { keyPath: 'surveyId' });
       }
+      if (from < 3) made.createObjectStore('photos', { keyPath: 'requestId' });
     },
     // Another tab of a newer program wants to change the stores: this one lets go.
     blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),

@@ -1,6 +1,7 @@
 import { answersEn } from './answers.en.ts';
 import { dayEn } from './day.en.ts';
 import { frameEn } from './frame.en.ts';
+import { photosEn } from './photos.en.ts';
 import { questionsEn } from './questions.en.ts';
 import { sheetsEn } from './sheets.en.ts';
 
@@ -8,6 +9,7 @@ export const en = {
   frame: frameEn,
   day: dayEn,
   sheets: sheetsEn,
+  photos: photosEn,
   questions: questionsEn,
   answers: answersEn,
 };

@@ -2,6 +2,7 @@ import { answersFr } from './answers.fr.ts';
 import { dayFr } from './day.fr.ts';
 import type { Words } from './en.ts';
 import { frameFr } from './frame.fr.ts';
+import { photosFr } from './photos.fr.ts';
 import { questionsFr } from './questions.fr.ts';
 import { sheetsFr } from './sheets.fr.ts';
 
@@ -10,6 +11,7 @@ export const fr: Words = {
   frame: frameFr,
   day: dayFr,
   sheets: sheetsFr,
+  photos: photosFr,
   questions: questionsFr,
   answers: answersFr,
 };

@@ -1,6 +1,6 @@
 /** What kind of picture some bytes are, by how they begin; a name or a header can say anything. */
 
-import type { PhotoContent } from '../survey/photo-words.ts';
+import type { PhotoContent } from './photo-words.ts';
 
 /** Null when it is none that is kept. Signatures of the published formats, from memory; the tests hold real ones. */
 export function pictureType(bytes: Uint8Array): PhotoContent['type'] | null {

@@ -1,0 +1,74 @@
+/**
+ * Photos that wait for the book, with their bytes, and what a person said of a photo meanwhile. Each has the identity
+ * of its request: sent again, it is written once.
+ */
+
+import type { PhotoContent } from '../../survey/photo-words.ts';
+import type { PhotoInBook } from '../../tasks/sheets/photo-schemas.ts';
+import { database } from '../offline/database.ts';
+
+export interface WaitingPhoto {
+  readonly requestId: string;
+  readonly sha256: string;
+  readonly surveyId: string;
+  /** What was found out when it was added. */
+  readonly file: Pick<PhotoContent, 'name' | 'type' | 'bytes' | 'takenAt' | 'clockOffset' | 'orientation'>;
+  /** Its bytes, as long as the book has them not; null where only what was said of it waits. */
+  readonly picture: Blob | null;
+  readonly said: PhotoSaying;
+  /** For people. */
+  readonly stationCode: string | null;
+  /** The revision it was said of; null: of the photo that waits in front of it. */
+  readonly base: string | null;
+  readonly who: string;
+  /** ISO instant. */
+  readonly addedAt: string;
+  /** `refused` and `conflict` wait for a person. */
+  readonly state: 'waiting' | 'conflict' | 'refused';
+  readonly message: string | null;
+  /** With `conflict`: what the book says. */
+  readonly theirs: PhotoInBook | null;
+}
+
+/** What is left out stays as it is. */
+export interface PhotoSaying {
+  /** Null takes it off its station. */
+  readonly stationId?: string | null;
+  readonly takenAt?: string | null;
+  readonly note?: string | null;
+}
+
+/** In the order of adding: identities of requests grow. */
+export async function waitingPhotosNow(): Promise<readonly WaitingPhoto[]> {
+  return (await database()).getAll('photos');
+}
+
+/** Puts some in and takes one out, together; resolves when it is on disk. Throws when the browser has no room. */
+export async function changeWaiting(
+  putIn: readonly WaitingPhoto[],
+  { instead }: { readonly instead?: string | undefined } = {},
+): Promise<void> {
+  const work = (await database()).transaction('photos', 'readwrite', { durability: 'strict' });
+  const out = instead === undefined ? [] : [work.store.delete(instead)];
+  await Promise.all([...out, ...putIn.map((one) => work.store.put(one)), work.done]);
+}
+
+/** The book has it: remembers as which revision, for what is said of it after. */
+export async function photoSent({ requestId, sha256 }: WaitingPhoto, revision: string): Promise<void> {
+  const work = (await database()).transaction(['photos', 'seen'], 'readwrite', { durability: 'strict' });
+  await Promise.all([
+    work.objectStore('photos').delete(requestId),
+    work.objectStore('seen').put(revision, sentAs(sha256)),
+    work.done,
+  ]);
+}
+
+export async function baseOf({ base, sha256 }: WaitingPhoto): Promise<string | null> {
+  if (base !== null) return base;
+  const revision = await (await database()).get('seen', sentAs(sha256));
+  return typeof revision === 'string' ? revision : null;
+}
+
+function sentAs(sha256: string): string {
+  return `photo-sent/${sha256}`;
+}

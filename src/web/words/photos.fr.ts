@@ -1,0 +1,82 @@
+import type { photosEn } from './photos.en.ts';
+
+export const photosFr: typeof photosEn = {
+  add: 'Photos de cet appareil',
+  camera: 'Prendre une photo',
+  folder: 'Un dossier entier',
+  drop: 'Des photos, ou un dossier de photos, peuvent aussi être déposées ici.',
+  reading: (n, of) => `Lecture de ${n} sur ${of}`,
+  added: (n) => (n > 1 ? `${n} photos ajoutées.` : `${n} photo ajoutée.`),
+  notPictures: (n, names) =>
+    n > 1
+      ? `${n} fichiers ne sont pas des images et ont été laissés : ${names}`
+      : `${n} fichier n’est pas une image et a été laissé : ${names}`,
+  tooLarge: (names, mostMb) => `Plus de ${mostMb} Mo, laissé de côté : ${names}`,
+  unreadable: (names) =>
+    `Illisible, laissé de côté : ${names}. La carte a-t-elle été retirée ? Remettez-la et recommencez.`,
+  notKept: (names) =>
+    `Ce navigateur n’a plus de place, et le carnet ne répond pas : ${names} n’est pas gardée. Elle est toujours là d’où elle vient : ajoutez-la de nouveau quand le carnet répondra. Ce qui attend déjà est en sûreté.`,
+  refused: (name, message) => `${name} : ${message}`,
+  none: 'Pas encore de photo de cette ardoise.',
+  which: (name) => `Photo ${name}`,
+  taken: (time) => `prise le ${time}, à l’heure de l’appareil`,
+  takenZone: (time, zone) => `prise le ${time}, à l’heure de l’appareil (UTC ${zone})`,
+  takenByHand: (time) => `prise le ${time}, saisi à la main`,
+  noTime: 'l’appareil n’a pas écrit d’heure',
+  inBook: 'dans le carnet',
+  onLaptop: 'sur cet ordinateur, attend le carnet',
+  heic: 'Ce navigateur ne montre pas les images HEIC ; l’original est gardé tel quel. Pour la voir ici, ouvrez-la sur le téléphone ou l’ordinateur, enregistrez une copie en JPEG et ajoutez cette copie. Pour les suivantes : dans les réglages de l’appareil photo, choisissez JPEG, appelé aussi le format le plus compatible.',
+  tiff: 'Ce navigateur ne montre pas les images TIFF ; l’original est gardé tel quel. Enregistrez une copie en JPEG et ajoutez-la.',
+  broken:
+    'Cette image ne peut pas être montrée : ses octets sont tronqués ou abîmés, ou le carnet ne répond pas.',
+  zoomIn: 'Plus grand',
+  zoomOut: 'Plus petit',
+  turn: 'Tourner',
+  previous: 'Précédente',
+  next: 'Suivante',
+  place: (n, of) => `${n} sur ${of}`,
+  said: (parts) => parts.join(' ; '),
+  keysTitle: 'Touches de la photo',
+  keys: 'Touches sur la photo : + et − taille, 0 large comme son cadre, R tourner, N et P suivante et précédente, flèches déplacer. Pendant la saisie, les mêmes avec Alt ; Alt et page haut ou bas déplace la photo.',
+  ofStation: 'Photos de cette station',
+  unmatched: (n) => `Photos sans station (${n})`,
+  unmatchedText: 'L’heure la plus proche de cette station vient d’abord.',
+  belongsHere: 'Appartient à cette station',
+  takeOff: 'La retirer de cette station',
+  timeByHand: 'Prise (à saisir si l’appareil se trompait)',
+  note: 'Note',
+  keepSaying: 'Garder',
+  more: 'Heure et note',
+  pageTitle: 'Photos sans station',
+  pageText:
+    'Ajoutez d’un coup les photos de la journée et dites pour chacune à quelle station elle appartient. Les heures sont celles de l’appareil photo.',
+  pageNone: 'Aucune photo n’attend de station.',
+  withStation: (n) => (n > 1 ? `${n} photos ont leur station.` : `${n} photo a sa station.`),
+  toPage: (n) => (n === 0 ? 'Photos' : `Photos sans station (${n})`),
+  chooseStation: (name) => `Station de ${name}`,
+  choose: 'choisir une station',
+  thatDay: 'Ce jour-là, l’heure la plus proche d’abord',
+  others: 'Autres stations',
+  during: (code) => `${code}, pendant la visite`,
+  apart: (code, minutes) => `${code}, à ${minutes} min`,
+  open: (name) => `Regarder ${name}`,
+  close: 'Fermer la photo',
+  waiting: (n) =>
+    n > 1
+      ? `${n} photos sont enregistrées sur cet ordinateur et attendent le carnet.`
+      : `${n} photo est enregistrée sur cet ordinateur et attend le carnet.`,
+  needsYou: (n) => (n > 1 ? `${n} photos ont besoin de vous.` : `${n} photo a besoin de vous.`),
+  queueTitle: 'Photos pas encore dans le carnet',
+  columns: { photo: 'Photo', station: 'Station', added: 'Ajoutée', state: 'État' },
+  states: {
+    picture: 'enregistrée sur cet ordinateur, attend le carnet',
+    match: 'dans le carnet ; sa station attend le carnet ou sa fiche',
+    conflict: 'le carnet dit autre chose',
+    refused: 'le carnet l’a refusée',
+  },
+  bookSays: (code) => (code === '' ? 'Le carnet l’a sans station.' : `Le carnet dit : ${code}.`),
+  letStand: 'Laisser ce que dit le carnet',
+  allTheSame: (code) => (code === '' ? 'La retirer quand même' : `${code} quand même`),
+  download: 'Enregistrer le fichier',
+  drop1: 'L’ôter de cette liste',
+};
