@@ -16,7 +16,7 @@ import {
 
 const laptop = { width: 1366, height: 768 };
 const phone = { width: 360, height: 740 };
-/** Fourteen screens, some of a thousand cells, on a machine that may be busy. */
+/** Fifteen screens, some of a thousand cells, on a machine that may be busy. */
 const patienceMs = 400_000;
 
 interface Screen {
@@ -114,6 +114,7 @@ function screensOf(survey: string, { id, code }: { readonly id: string; readonly
     { name: 'stations', address: ['sheets', survey] },
     { name: 'a sheet', address: ['sheets', survey, id] },
     { name: 'a new sheet', address: ['sheets', survey, newId, 'new'] },
+    { name: 'photos without a station', address: ['sheets', survey, 'photos'] },
     { name: 'waiting sheets', address: ['sheets', survey, 'waiting'] },
     {
       name: 'questions',
