@@ -242,10 +242,16 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     await openRoom('answers');
     await page.getByRole('combobox', { name: 'One answer for each' }).selectOption('stratum');
     const { rows } = await fromServer<{
-      rows: { species: string; scope: { name: string }; animals: number; densityPerHa: number }[];
+      rows: {
+        species: string;
+        name: string;
+        scope: { name: string };
+        animals: number;
+        densityPerHa: number;
+      }[];
     }>('densities?by=stratum');
     const row = rows.toSorted((a, b) => b.animals - a.animals)[0]!;
-    const what = `${row.species}, ${row.scope.name}`;
+    const what = `${row.name}, ${row.scope.name}`;
     await page.getByRole('img', { name: new RegExp(`^${what}: .* per ha`) }).waitFor();
     // Zero animals: a band as well, from zero to a bound.
     await page
@@ -261,7 +267,7 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     expect(Number(line.split('\t')[place])).toBe(row.densityPerHa);
 
     await page.getByRole('link', { name: `Where does this come from: ${what}` }).click();
-    await page.getByRole('heading', { name: `Where the number of ${row.species} comes from` }).waitFor();
+    await page.getByRole('heading', { name: `Where the number of ${row.name} comes from` }).waitFor();
     const sum = (await page.getByText(/animals on .* at .* stations that looked for it/).textContent())!;
     expect(Number(sum.split(' animals')[0]!.replace(/\D/g, ''))).toBe(row.animals);
     const first = page.locator('summary').first();
