@@ -6,7 +6,10 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { startWorker } from './offline/start-worker.ts';
+import { settings } from './state/settings.svelte.ts';
 import './style/app.css';
+import { loadWords } from './words/words.svelte.ts';
 
+await loadWords(settings.language);
 mount(App, { target: document.getElementById('screens')! });
 startWorker();

@@ -1,25 +1,35 @@
 /**
- * How long a key takes with so many belts on the screen and the CPU slowed four times: from the key to the next
- * frame that shows it, measured inside the browser. `node test/screens/key-times.ts [60]`
+ * What a key costs with so many belts on the screen, beside the same keys in an empty page with one box, as fast as
+ * this machine is and with the processor slowed four times. `node test/screens/key-times.ts [60]`
  */
 
-import { keyTimes } from './measure-keys.ts';
+import { type Measured, measureKeys, openEmptyPage, openFullSheet } from './measure-keys.ts';
 import { lastSurvey, openBrowser, personAt, serveDemo } from './screen-helper.ts';
 
 const belts = Number(process.argv[2] ?? 60);
 const served = await serveDemo();
 const browser = await openBrowser();
 const context = await personAt(browser, { width: 1366, height: 768 });
-const page = await context.newPage();
-const times = await keyTimes(page, {
-  url: served.url,
-  surveyId: await lastSurvey(served.url),
-  belts,
-  slowed: 4,
-});
-const at = (share: number) => times[Math.floor(share * (times.length - 1))]!.toFixed(1);
-process.stdout.write(
-  `${belts} belts, CPU slowed 4 times, ${times.length} keys: work for a key median ${at(0.5)} ms, p95 ${at(0.95)} ms, longest ${at(1)} ms\n`,
-);
+const [sheet, empty] = [await context.newPage(), await context.newPage()];
+await openFullSheet(sheet, `${served.url}#/sheets/${await lastSurvey(served.url)}`, belts);
+await openEmptyPage(empty);
+for (const slowed of [1, 4]) {
+  for (const [name, page] of [
+    [`${belts} belts`, sheet],
+    ['empty page', empty],
+  ] as const) {
+    await page.bringToFront();
+    say(`slowed ${slowed} times, ${name}`, await measureKeys(browser, page, slowed));
+  }
+}
 await browser.close();
 await served.remove();
+
+function say(what: string, { clockMs, processorMs, longestBetweenMs }: Measured): void {
+  const at = (values: readonly number[], share: number) =>
+    values[Math.floor(share * (values.length - 1))]!.toFixed(1);
+  const both = (values: readonly number[]) => `median ${at(values, 0.5)} ms, p95 ${at(values, 0.95)} ms`;
+  process.stdout.write(
+    `${what}, ${processorMs.length} keys: processor ${both(processorMs)}; clock ${both(clockMs)}; longest work between keys ${longestBetweenMs.toFixed(1)} ms\n`,
+  );
+}

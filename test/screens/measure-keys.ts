@@ -1,70 +1,86 @@
-/** The time from a key to the end of the work it causes, as the browser itself measures it. */
+/**
+ * What a key costs the browser, read from its own trace: everything the thread of the page does from the key to the
+ * end of the frame that shows what was understood (handlers, reading, style, layout, paint), and the longest piece of
+ * work that can stand before a key.
+ */
 
-import type { Page } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
+import { type TraceEvent, workOfKeys } from './key-work.ts';
 
-interface Asked {
-  readonly url: string;
-  readonly surveyId: string;
-  readonly belts: number;
-  /** How many times slower the processor is made. */
-  readonly slowed: number;
+export interface Measured {
+  /** Milliseconds on the clock, shortest first; with other programs at work longer than the work itself. */
+  readonly clockMs: readonly number[];
+  /** Milliseconds of the processor, shortest first. */
+  readonly processorMs: readonly number[];
+  /** The longest piece of work between keys, of the processor. */
+  readonly longestBetweenMs: number;
 }
 
-/** Milliseconds for each key, shortest first: handling, drawing and layout, up to when the frame is ready. */
-export async function keyTimes(page: Page, { url, surveyId, belts, slowed }: Asked): Promise<number[]> {
-  await page.goto(`${url}#/sheets/${surveyId}`);
+/** A name, its lengths with a slip taken back, the next line: what hands really do. */
+const written = [
+  ...'white',
+  'Enter',
+  ...'182 190 20',
+  'Backspace',
+  ...'10 240 175',
+  'Enter',
+  ...'black',
+  'Enter',
+  ...'231 188 ',
+];
+
+/** Types into whatever has the cursor, with the processor so many times slower. */
+export async function measureKeys(browser: Browser, page: Page, slowed: number): Promise<Measured> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  await page.waitForTimeout(1000);
+  await browser.startTracing(page, { categories: ['toplevel', 'devtools.timeline'] });
+  for (const key of written) {
+    await page.keyboard.press(key === ' ' ? 'Space' : key);
+    await page.waitForTimeout(gapMs * Math.sqrt(slowed));
+  }
+  const trace = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] };
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const { keys, longestBetweenMs } = workOfKeys(trace.traceEvents);
+  const sorted = (values: number[]) => values.toSorted((a, b) => a - b);
+  return {
+    clockMs: sorted(keys.map((key) => key.clockMs)),
+    processorMs: sorted(keys.map((key) => key.processorMs)),
+    longestBetweenMs,
+  };
+}
+
+/** Longer than strip and questions wait for a pause, so that their work is in the trace as well. */
+const gapMs = 350;
+
+/** A new sheet of so many belts, each with something on it; the cursor in a new line of the middle one. */
+export async function openFullSheet(page: Page, address: string, belts: number): Promise<void> {
+  await page.goto(address);
   await page.getByRole('link', { name: 'Type a new sheet' }).click();
   await page.locator('.code:focus').waitFor();
   const more = page.getByRole('button', { name: 'One more belt' });
   while ((await page.locator('section h2').count()) < belts) await more.click();
-  await fillBelts(page);
-  await page.evaluate(watchKeys);
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
-  const middle = page.locator('section').nth(Math.floor(belts / 2));
-  await middle.locator('.lengths').last().focus();
-  for (const key of '182 190 201 240 188 175 231 ')
-    await page.keyboard.press(key === ' ' ? 'Space' : key, { delay: 40 });
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  const times = await page.evaluate(() => (globalThis as unknown as { keyTimes: number[] }).keyTimes);
-  return times.toSorted((a, b) => a - b);
-}
-
-/** Every belt holds something, as on a full sheet. */
-async function fillBelts(page: Page): Promise<void> {
   for (const belt of await page.locator('section').all()) {
-    await belt.locator('.species').first().fill('sand');
-    await belt.locator('.species').first().press('Enter');
-    await belt.locator('.lengths').first().fill('182 190 201 240');
-    await belt.locator('.lengths').first().press('Enter');
-    await belt.locator('.species').last().fill('lolly');
-    await belt.locator('.species').last().press('Enter');
-    await belt.locator('.lengths').last().fill('150 ');
+    for (const [species, lengths] of [
+      ['sand', '182 190 201 240'],
+      ['lolly', '150 165'],
+    ]) {
+      await belt.locator('.species').last().fill(species!);
+      await belt.locator('.species').last().press('Enter');
+      await belt.locator('.lengths').last().fill(lengths!);
+      await belt.locator('.lengths').last().press('Enter');
+    }
   }
+  await page
+    .locator('section')
+    .nth(Math.floor(belts / 2))
+    .locator('.species')
+    .last()
+    .focus();
 }
 
-/** Runs in the browser: the work of the key itself, and the frame's work of style, layout and paint that follows it. */
-function watchKeys(): void {
-  const times: number[] = [];
-  (globalThis as unknown as { keyTimes: number[] }).keyTimes = times;
-  let keyAt = 0;
-  addEventListener(
-    'keydown',
-    () => {
-      keyAt = performance.now();
-    },
-    true,
-  );
-  addEventListener('input', () => {
-    // The screens change in a microtask that was asked for before this one.
-    queueMicrotask(() => {
-      const handledMs = performance.now() - keyAt;
-      requestAnimationFrame(() => {
-        const frameAt = performance.now();
-        const channel = new MessageChannel();
-        channel.port1.onmessage = () => times.push(handledMs + performance.now() - frameAt);
-        channel.port2.postMessage(null);
-      });
-    });
-  });
+/** The least that any page costs: one box and nothing else. */
+export async function openEmptyPage(page: Page): Promise<void> {
+  await page.setContent('<textarea aria-label="nothing else"></textarea>');
+  await page.locator('textarea').focus();
 }

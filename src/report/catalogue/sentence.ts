@@ -7,38 +7,20 @@ import type { FailureCode } from '../../survey/failure.ts';
 import type { Parameters, Place, Problem, Reason } from '../../survey/message.ts';
 import type { ProblemCode } from '../../survey/problem-codes.ts';
 import type { ReasonCode } from '../../survey/reason-codes.ts';
-import { formatShort, formatSignificant } from '../numbers.ts';
+import { formatSignificant } from '../numbers.ts';
+import { englishProblems } from './english-problems.ts';
 import { failures } from './failures.ts';
 import { fillSentence, slotsOf } from './fill.ts';
 import { french } from './french/index.ts';
-import { frenchParameter } from './french/parameters.ts';
+import { frenchProblems } from './french/problems.ts';
 import type { Language } from './language.ts';
-import { mapWords } from './map-words.ts';
-import { coordinateProblems, positionWords } from './position-words.ts';
-import { problemsChecks } from './problems-checks.ts';
-import { problemsMapping } from './problems-mapping.ts';
-import { problemsReading } from './problems-reading.ts';
-import { problemsRows } from './problems-rows.ts';
-import { problemsSurvey } from './problems-survey.ts';
-import { problemsValues } from './problems-values.ts';
+import { type ProblemCatalogue, problemSentence, slotsInWords } from './problem-sentence.ts';
 import { holdsInWords, reasons } from './reasons.ts';
 import { reasonsOnPaper } from './reasons-on-paper.ts';
 
 export type { Language } from './language.ts';
 
-const problemSentences: Readonly<Record<ProblemCode, string>> = {
-  ...problemsReading,
-  ...coordinateProblems(positionWords, 'did you mean {suggestion}?'),
-  ...problemsRows,
-  ...problemsSurvey,
-  ...problemsMapping,
-  ...problemsChecks,
-  ...mapWords,
-  ...problemsValues,
-};
-
 interface Catalogue {
-  readonly problems: Readonly<Record<ProblemCode, string>>;
   readonly reasons: Readonly<Record<ReasonCode, string>>;
   readonly onPaper: Readonly<Partial<Record<ReasonCode, string>>>;
   readonly failures: Readonly<Record<FailureCode, string>>;
@@ -47,8 +29,13 @@ interface Catalogue {
 }
 
 const catalogues: Readonly<Record<Language, Catalogue>> = {
-  en: { problems: problemSentences, reasons, onPaper: reasonsOnPaper, failures, holds: holdsInWords },
+  en: { reasons, onPaper: reasonsOnPaper, failures, holds: holdsInWords },
   fr: french,
+};
+
+const problemCatalogues: Readonly<Record<Language, ProblemCatalogue>> = {
+  en: englishProblems,
+  fr: frenchProblems,
 };
 
 /** A problem, with where it stands, or a reason, as a person reads it. */
@@ -71,7 +58,7 @@ export function sentenceOnPaper(language: Language, reason: Reason): string {
 
 /** The sentence of a problem with its slots, for the handbook's list of every problem. */
 export function problemTemplate(language: Language, code: ProblemCode): string {
-  return catalogues[language].problems[code];
+  return problemCatalogues[language].problems[code];
 }
 
 /** A failure, as the command line and the screens say it. */
@@ -79,22 +66,17 @@ export function failureSentence(
   language: Language,
   failure: { readonly code: FailureCode; readonly parameters: Parameters },
 ): string {
-  const words = inWords(language, failure.code, failure.parameters);
+  const words = slotsInWords(problemCatalogues[language], failure.code, failure.parameters);
   return filled(language, catalogues[language].failures[failure.code], words);
 }
 
 /** A problem where its place stands in a column of its own. */
 export function problemWithoutPlace(language: Language, problem: Problem): string {
-  const { code, place, parameters, value, suggestion } = problem;
-  return filled(language, catalogues[language].problems[code], {
-    ...inWords(language, code, placeParameters(place)),
-    ...inWords(language, code, parameters),
-    ...inWords(language, code, present({ value, suggestion })),
-  });
+  return problemSentence(problemCatalogues[language], problem);
 }
 
 function filled(language: Language, template: string, words: Readonly<Record<string, string>>): string {
-  return fillSentence(template, words, language === 'fr' ? 'non indiqué' : undefined);
+  return fillSentence(template, words, problemCatalogues[language].notGiven);
 }
 
 /** "counts.csv, row 12, column count, North 2026, station S7, transect 3", as much of it as is known. */
@@ -139,7 +121,7 @@ const placeWords = {
 
 function reasonWords(language: Language, { code, parameters }: Reason): Record<string, string> {
   const bounds = code === 'zero-bound' ? boundsInWords(language, parameters) : {};
-  const words = { ...inWords(language, code, parameters), ...bounds };
+  const words = { ...slotsInWords(problemCatalogues[language], code, parameters), ...bounds };
   const held = words.held === undefined ? undefined : catalogues[language].holds[words.held];
   return held === undefined ? words : { ...words, held };
 }
@@ -154,38 +136,4 @@ function boundsInWords(
     words.scatteredPerHa = formatSignificant(scatteredPerHa, 2, language);
   if (typeof clumpedPerHa === 'number') words.clumpedPerHa = formatSignificant(clumpedPerHa, 2, language);
   return words;
-}
-
-function placeParameters(place: Place): Record<string, string | number> {
-  const { row, swim, ...rest } = place;
-  return {
-    ...present(rest),
-    ...(row === undefined ? {} : { row: String(row) }),
-    ...(swim === undefined ? {} : { swim: String(swim) }),
-  };
-}
-
-function inWords(
-  language: Language,
-  code: ProblemCode | ReasonCode | FailureCode,
-  parameters: Readonly<Record<string, string | number>>,
-): Record<string, string> {
-  const words: Record<string, string> = {};
-  for (const [name, value] of Object.entries(parameters)) {
-    if (value === '') continue; // an empty parameter is one that nobody could fill
-    if (typeof value === 'string')
-      words[name] = language === 'fr' ? frenchParameter(code, name, value) : value;
-    else if (Number.isFinite(value)) words[name] = formatShort(value, language);
-  }
-  return words;
-}
-
-function present(
-  values: Readonly<Record<string, string | number | null | undefined>>,
-): Record<string, string | number> {
-  const kept: Record<string, string | number> = {};
-  for (const [name, value] of Object.entries(values)) {
-    if (value !== null && value !== undefined && value !== '') kept[name] = value;
-  }
-  return kept;
 }

@@ -62,10 +62,11 @@ export function rankSpecies(text: string, index: SpeciesIndex): readonly Species
 
 /** Written whole, the only one that begins so, or the only one that is near; null where it could be several. */
 export function speciesMeant(text: string, index: SpeciesIndex): SpeciesMatch | null {
+  const exact = index.exact.get(plain(text));
+  if (exact !== undefined) return { species: exact, kind: 'exact' };
   const [first, second] = rankSpecies(text, index);
   if (first === undefined) return null;
-  if (first.kind === 'exact' || second === undefined) return first;
-  return null;
+  return second === undefined ? first : null;
 }
 
 /** The name people say that means this species and no other of the book. */

@@ -61,13 +61,14 @@ export interface ReadingTools {
 }
 
 /** Lines and list of one belt together; a species written twice is one count. */
-export function readBelt(belt: TypedBelt, { index, unit }: ReadingTools): BeltReading {
+export function readBelt(
+  belt: TypedBelt,
+  { index, unit }: ReadingTools,
+  groupOf: (line: TypedLine) => SpeciesGroup = (line) => readLine(line, { index, unit }),
+): BeltReading {
   const list = readRunningList(belt.list, index, unit);
   const lines = belt.lines.filter((line) => !isEmptyLine(line));
-  const groups = [
-    ...lines.filter((line) => !saysNone(line)).map((line) => readLine(line, { index, unit })),
-    ...list.groups,
-  ];
+  const groups = [...lines.filter((line) => !saysNone(line)).map(groupOf), ...list.groups];
   const noneSeen = belt.noneSeen || list.noneSeen || lines.some(saysNone);
   return { groups: together(groups), noneSeen, unread: list.unread };
 }
@@ -101,15 +102,22 @@ export function isWithoutNumber({ lengths, more, writtenZero, unread }: SpeciesG
   return lengths.length === 0 && more === null && !writtenZero && unread.length === 0;
 }
 
+interface SheetTools {
+  readonly tools: ReadingTools;
+  readonly newId: () => string;
+  /** For those who have read the belts already. */
+  readonly readingOf?: (belt: TypedBelt) => BeltReading;
+}
+
 /** The records of the typed sheet; identities of counts that stood before are kept. Unread words are not in it. */
 export function sheetOfTyped(
   typed: TypedSheet,
   before: Sheet | null,
-  { tools, newId }: { readonly tools: ReadingTools; readonly newId: () => string },
+  { tools, newId, readingOf = (belt) => readBelt(belt, tools) }: SheetTools,
 ): Sheet {
   const standing = new Map(before?.transects.map((one) => [one.id, one]));
   const tallies = new Map(before?.tallies.map((one) => [`${one.transectId} ${one.speciesId}`, one]));
-  const readings = typed.belts.map((belt) => ({ belt, reading: readBelt(belt, tools) }));
+  const readings = typed.belts.map((belt) => ({ belt, reading: readingOf(belt) }));
   return {
     station: typed.station,
     transects: readings.map(({ belt, reading }) =>

@@ -2,16 +2,14 @@
 
 /** Enter goes on: to the next cell of the sheet. */
 export function nextCell(from: HTMLElement): void {
-  const cells = cellsOf(from);
-  focusOn(cells[cells.indexOf(from) + 1]);
+  const part = partOf(from);
+  const cells = part === null ? [] : cellsIn(part);
+  focusOn(cells[cells.indexOf(from) + 1] ?? firstAfter(part));
 }
 
 /** To the first cell after this belt. */
 export function nextBelt(from: HTMLElement): void {
-  const belt = from.closest('section');
-  const cells = cellsOf(from);
-  const after = cells.slice(cells.indexOf(from) + 1).find((cell) => belt === null || !belt.contains(cell));
-  focusOn(after);
+  focusOn(firstAfter(partOf(from)));
 }
 
 export function focusCell(sheet: HTMLElement, cell: string): void {
@@ -21,10 +19,24 @@ export function focusCell(sheet: HTMLElement, cell: string): void {
   focusOn(found);
 }
 
-function cellsOf(from: HTMLElement): HTMLElement[] {
-  const cells = from.closest('[data-sheet]')?.querySelectorAll<HTMLElement>('[data-flow]') ?? [];
+/** The head, a belt, or the end of the sheet: to look for the next cell in sixty belts would cost the key. */
+function partOf(cell: HTMLElement): Element | null {
+  return cell.closest('[data-sheet] > *');
+}
+
+function firstAfter(part: Element | null): HTMLElement | undefined {
+  for (let next = part?.nextElementSibling; next; next = next.nextElementSibling) {
+    const [first] = cellsIn(next);
+    if (first !== undefined) return first;
+  }
+  return undefined;
+}
+
+function cellsIn(part: Element): HTMLElement[] {
   // What is folded away is not on the way.
-  return [...cells].filter((cell) => cell.closest('details:not([open])') === null);
+  return [...part.querySelectorAll<HTMLElement>('[data-flow]')].filter(
+    (cell) => cell.closest('details:not([open])') === null,
+  );
 }
 
 function focusOn(cell: HTMLElement | null | undefined): void {

@@ -2,6 +2,7 @@
 
 import type { TypedSheet } from '../../tasks/sheets/typed-sheet.ts';
 import { type Draft, keepDraft } from '../offline/drafts.ts';
+import { draftKeeper } from './draft-keeper.ts';
 import type { OpenedSheet } from './open-sheet.ts';
 
 interface Moment {
@@ -12,34 +13,72 @@ interface Moment {
 
 export type Typing = ReturnType<typeof startTyping>;
 
-/** To be closed with `close`. */
+/** To be closed with `leave` or `close`. */
 export function startTyping(opened: OpenedSheet) {
-  let typed: TypedSheet = $state.raw(opened.typed);
+  // Head, belts and their number each by itself: a letter in one belt is no news for the head and the other belts.
+  let station = $state.raw(opened.typed.station);
+  let written = $state.raw(opened.typed.written);
+  let belts = $state.raw(opened.typed.belts);
+  let beltCount = $state(opened.typed.belts.length);
+  let typed = opened.typed;
   let keptAt: string | null = $state(opened.draftFrom);
   let keepFailed = $state(false);
   let changed = $state(opened.draftFrom !== null);
   const past: Moment[] = [];
   const future: Moment[] = [];
-  const keeper = draftKeeper(opened, {
-    kept: (at) => {
-      keptAt = at;
+  const keeper = draftKeeper(write);
+  document.addEventListener('visibilitychange', keepWhenHidden);
+
+  async function write(latest: TypedSheet) {
+    const { key, surveyId, stationId, base, before } = opened;
+    const changedAt = new Date().toISOString();
+    const draft: Draft = { key, surveyId, stationId, base, before, typed: latest, changedAt };
+    try {
+      await keepDraft(draft);
+      keptAt = changedAt;
       keepFailed = false;
-    },
-    failed: () => {
+    } catch {
       keepFailed = true;
-    },
-  });
+    }
+  }
+
+  /** Another tab, another program, or the lid of the laptop. */
+  function keepWhenHidden() {
+    if (document.visibilityState === 'hidden') void keeper.keepNow();
+  }
+
+  function close(): Promise<void> {
+    document.removeEventListener('visibilitychange', keepWhenHidden);
+    return keeper.stop();
+  }
 
   function set(next: TypedSheet) {
     typed = next;
+    station = next.station;
+    written = next.written;
+    belts = next.belts;
+    beltCount = next.belts.length;
     changed = true;
     keeper.keep(next);
   }
 
   return {
     opened,
-    get typed() {
-      return typed;
+    get station() {
+      return station;
+    },
+    get written() {
+      return written;
+    },
+    get belts() {
+      return belts;
+    },
+    get beltCount() {
+      return beltCount;
+    },
+    /** The whole sheet: whoever reads it is told of every letter. */
+    get typed(): TypedSheet {
+      return written === undefined ? { station, belts } : { station, written, belts };
     },
     get keptAt() {
       return keptAt;
@@ -66,8 +105,13 @@ export function startTyping(opened: OpenedSheet) {
     redo(): string | null {
       return step(future, past);
     },
-    /** Resolves when nothing more will be written to the draft. */
-    close: () => keeper.stop(),
+    /** Nothing more goes into the draft. Resolves when that is so. */
+    close,
+    /** The sheet is left as it stands, with its draft. */
+    async leave() {
+      await keeper.keepNow();
+      await close();
+    },
   };
 
   function step(from: Moment[], to: Moment[]): string | null {
@@ -86,47 +130,4 @@ export function startTyping(opened: OpenedSheet) {
     const line = belt.lines.find((one, at) => one !== now.belts[i]?.lines[at]);
     return line !== undefined && /\s$/.test(line.lengths);
   }
-}
-
-interface Told {
-  readonly kept: (at: string) => void;
-  readonly failed: () => void;
-}
-
-/** One write at a time, always of the newest; typing never waits for the disk. */
-function draftKeeper(opened: OpenedSheet, told: Told) {
-  let next: TypedSheet | null = null;
-  let writing: Promise<void> | null = null;
-  let stopped = false;
-
-  async function writeAll() {
-    while (next !== null && !stopped) {
-      // After the letter is on the screen: the copy that is written costs a moment on a full sheet.
-      await new Promise((resolve) => setTimeout(resolve, 0));
-      const typed: TypedSheet | null = next;
-      next = null;
-      if (typed === null || stopped) return;
-      await write(typed);
-    }
-  }
-
-  async function write(typed: TypedSheet) {
-    const { key, surveyId, stationId, base, before } = opened;
-    const changedAt = new Date().toISOString();
-    const draft: Draft = { key, surveyId, stationId, base, before, typed, changedAt };
-    await keepDraft(draft).then(() => told.kept(changedAt), told.failed);
-  }
-
-  return {
-    keep(typed: TypedSheet) {
-      next = typed;
-      writing ??= writeAll().finally(() => {
-        writing = null;
-      });
-    },
-    async stop() {
-      stopped = true;
-      await writing;
-    },
-  };
 }
