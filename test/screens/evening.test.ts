@@ -91,6 +91,41 @@ describe.skipIf(!hasBrowser)('the evening after the dive', () => {
     await context.close();
   }, 600_000);
 
+  it('day and times are typed as they stand on the slate, said back, and never saved as a guess', async () => {
+    const context = await personAt(browser, laptop);
+    const page = await context.newPage();
+    await newSheet(page);
+    await page.keyboard.type('D1');
+    for (let cell = 0; cell < 2; cell += 1) await page.keyboard.press('Enter');
+    const day = page.locator('[data-cell="station/date"]');
+    await expect.poll(() => day.evaluate((cell) => cell === document.activeElement)).toBe(true);
+    await day.fill('13/13/2026');
+    await page.getByText('"13/13/2026" cannot be read as one day.').waitFor();
+    await page.keyboard.press('Control+s');
+    await page.getByText('The day cannot be read; write it as').waitFor();
+    // 9 October or 10 September: the survey was in September (7 to 15).
+    await day.fill('9/10/2026');
+    await page.getByText('Thu 10 September 2026').waitFor();
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('0810');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('noon');
+    await page.getByText('"noon" is no time').waitFor();
+    await page.keyboard.press('Control+s');
+    await page.getByText('Sheet D1 is saved on this laptop').waitFor();
+    const { id } = await untilInBook('D1');
+    const { sheet } = (await (await fetch(`${served.url}api/surveys/${surveyId}/sheets/${id}`)).json()) as {
+      sheet: { station: object };
+    };
+    expect(sheet.station).toMatchObject({
+      date: '2026-09-10',
+      timeStart: '08:10',
+      timeEnd: null,
+      note: 'End: noon',
+    });
+    await context.close();
+  });
+
   it('a running list is read as the diver wrote it, and what is odd stands in the margin', async () => {
     const context = await personAt(browser, laptop);
     const page = await context.newPage();

@@ -1,13 +1,15 @@
 /**
- * Position, depth and visibility as they stand on the slate, kept as text until they can be read. Nothing here stops
+ * Day, times, position, depth and visibility as they stand on the slate, kept as text until they can be read. Nothing here stops
  * a save: what cannot be read goes into the note, so that no word of the slate is lost.
  */
 
 import { positionOfUtm } from '../../planning/ground/utm.ts';
 import { type PositionReading, readPosition, writePosition } from '../../survey/position-notation.ts';
-import type { Station } from '../../survey/words.ts';
+import type { Station, Survey } from '../../survey/words.ts';
+import { type DaysAround, readWrittenDay } from './written-day.ts';
+import { readWrittenTime } from './written-time.ts';
 
-export const writtenFields = ['position', 'depthM', 'visibilityM'] as const;
+export const writtenFields = ['date', 'timeStart', 'timeEnd', 'position', 'depthM', 'visibilityM'] as const;
 export type WrittenField = (typeof writtenFields)[number];
 /** Only the cells that were typed in; the others are as the station says. */
 export type WrittenStation = Readonly<Partial<Record<WrittenField, string>>>;
@@ -32,18 +34,35 @@ export function readMetres(text: string): number | null {
   return found === null ? null : Number(found[1]!.replace(',', '.'));
 }
 
-/** The station with what was typed. `names` stand before words that go into the note: "depth: 12 or 13". */
+/** What a day is read beside: the day that stands there and those of the survey. */
+export function daysAround(station: Station, survey: Pick<Survey, 'starts' | 'ends'>): DaysAround {
+  return { present: station.date, first: survey.starts, last: survey.ends };
+}
+
+export interface WrittenPlace {
+  readonly survey: Pick<Survey, 'starts' | 'ends'>;
+  /** Stand before words that go into the note: "depth: 12 or 13". */
+  readonly names: Readonly<Record<WrittenField, string>>;
+}
+
+/** The station with what was typed. A day that cannot be read leaves the day that stood there. */
 export function stationAsWritten(
   station: Station,
   written: WrittenStation,
-  names: Readonly<Record<WrittenField, string>>,
+  { survey, names }: WrittenPlace,
 ): Station {
+  const around = daysAround(station, survey);
   const unread = writtenFields
-    .filter((field) => isUnread(field, written[field] ?? ''))
+    .filter((field) =>
+      field === 'date' ? isDayUnread(written.date ?? '', around) : isUnread(field, written[field] ?? ''),
+    )
     .map((field) => `${names[field]}: ${written[field]!.trim()}`);
   const note = [station.note, ...unread].filter(Boolean).join('; ') || null;
   return {
     ...station,
+    date: readWrittenDay(written.date ?? '', around).day ?? station.date,
+    ...timeOf('timeStart', written),
+    ...timeOf('timeEnd', written),
     ...placeOf(station, written.position),
     ...metresOf('depthM', written),
     ...metresOf('visibilityM', written),
@@ -51,9 +70,20 @@ export function stationAsWritten(
   };
 }
 
-export function isUnread(field: WrittenField, text: string): boolean {
+/** A day that was typed and could be none or two. */
+export function isDayUnread(text: string, around: DaysAround): boolean {
+  return text.trim() !== '' && readWrittenDay(text, around).day === null;
+}
+
+export function isUnread(field: Exclude<WrittenField, 'date'>, text: string): boolean {
   if (text.trim() === '') return false;
+  if (field === 'timeStart' || field === 'timeEnd') return readWrittenTime(text) === null;
   return field === 'position' ? readWrittenPosition(text).position === null : readMetres(text) === null;
+}
+
+function timeOf(field: 'timeStart' | 'timeEnd', written: WrittenStation): Partial<Station> {
+  const text = written[field];
+  return text === undefined ? {} : { [field]: readWrittenTime(text) };
 }
 
 /** Where the old position came from (receiver, map) says nothing of a new one. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { dayContentSchema } from '../../survey/day-words.ts';
-import { dayOfTyped, readTime, typedDay } from './day-typed.ts';
+import { dayOfTyped, typedDay } from './day-typed.ts';
 
 const empty = typedDay(null);
 const dive = { diver: 'Diver 1', entry: '08:10', exit: '08:52', maxDepthM: '14,5' };
@@ -56,22 +56,6 @@ test('limits of the day before are taken over only while nothing is written', ()
   const limits = { divesPerDay: 3, minutesPerDay: null, surfaceIntervalMin: 60, maxDepthM: 18 };
   expect(typedDay(null, limits).limits.maxDepthM).toBe('18');
   expect(typedDay(dayOfTyped(empty).content, limits).limits.maxDepthM).toBe('');
-});
-
-test('a time is read as slates have it, and nothing else is', () => {
-  for (const [typed, read] of [
-    ['810', '08:10'],
-    ['0810', '08:10'],
-    ['8:10', '08:10'],
-    ['8h10', '08:10'],
-    [' 23.59 ', '23:59'],
-    ['24:00', null],
-    ['8', null],
-    ['8:75', null],
-    ['', null],
-  ] as const) {
-    expect(readTime(typed), typed).toBe(read);
-  }
 });
 
 test('an incident with a time that is none is named, its time is not dropped', () => {

@@ -1,6 +1,7 @@
 /** A boat day as it stands in the cells, and as the book keeps it. What cannot be read is named, never dropped. */
 
 import type { DayContent } from '../../survey/day-words.ts';
+import { readWrittenTime } from '../../tasks/sheets/written-time.ts';
 
 type Limit = keyof DayContent['limits'];
 export const limitNames: readonly Limit[] = [
@@ -71,7 +72,7 @@ export function dayOfTyped(typed: TypedDay): {
   const dives: DayContent['dives'] = [];
   typed.dives.forEach(({ diver, entry, exit, maxDepthM }, i) => {
     if ([diver, entry, exit, maxDepthM].every((cell) => cell.trim() === '')) return;
-    const times = { entry: readTime(entry), exit: readTime(exit) };
+    const times = { entry: readWrittenTime(entry), exit: readWrittenTime(exit) };
     if (diver.trim() === '' || times.entry === null || times.exit === null) {
       unread.push({ kind: 'dive', line: i + 1 });
     } else {
@@ -82,7 +83,7 @@ export function dayOfTyped(typed: TypedDay): {
   const incidents: DayContent['incidents'] = [];
   typed.incidents.forEach(({ time, what }, i) => {
     if (time.trim() === '' && what.trim() === '') return;
-    const at = readTime(time);
+    const at = readWrittenTime(time);
     if (what.trim() === '' || (time.trim() !== '' && at === null)) {
       unread.push({ kind: 'incident', line: i + 1 });
     } else incidents.push({ time: at, what: what.trim() });
@@ -103,15 +104,6 @@ export function dayOfTyped(typed: TypedDay): {
     },
   };
   return { content, unread };
-}
-
-/** A time of day as slates have it (810, 08:10, 8h10, 8.10), as HH:MM; null when it is none. */
-export function readTime(text: string): string | null {
-  const match = /^(\d{1,2})[:.h]?(\d\d)$/i.exec(text.trim());
-  if (match === null) return null;
-  const [hour, minute] = [Number(match[1]), Number(match[2])];
-  if (hour > 23 || minute > 59) return null;
-  return `${String(hour).padStart(2, '0')}:${match[2]}`;
 }
 
 function orNull(text: string): string | null {

@@ -1,5 +1,6 @@
 /** From the typed cells to what the book takes: what is still in the way, and the queue to it. */
 
+import type { Survey } from '../../survey/words.ts';
 import { type Sheet, savedSchema } from '../../tasks/sheets/sheet-schemas.ts';
 import type { AddWordsRequest } from '../../tasks/sheets/survey-schemas.ts';
 import {
@@ -8,7 +9,7 @@ import {
   sheetOfTyped,
   type TypedSheet,
 } from '../../tasks/sheets/typed-sheet.ts';
-import { stationAsWritten } from '../../tasks/sheets/written-station.ts';
+import { daysAround, isDayUnread, stationAsWritten } from '../../tasks/sheets/written-station.ts';
 import { addToQueue } from '../offline/sender.svelte.ts';
 import type { Words } from '../words/en.ts';
 import type { BeltReader } from './belt-reader.ts';
@@ -21,11 +22,14 @@ export interface SheetFrame {
   readonly tools: ReadingTools;
   readonly reader: BeltReader;
   readonly words: Words['sheets'];
+  /** Days are read beside its first and last day. */
+  readonly survey: Survey;
 }
 
 /** The sheet as far as it can be read now. */
-export function sheetNow(typed: TypedSheet, { before, tools, reader, words }: SheetFrame): Sheet {
-  const station = stationAsWritten(typed.station, typed.written ?? {}, words.head);
+export function sheetNow(typed: TypedSheet, { before, tools, reader, words, survey }: SheetFrame): Sheet {
+  const names = { ...words.head, ...words.fields };
+  const station = stationAsWritten(typed.station, typed.written ?? {}, { survey, names });
   return sheetOfTyped({ ...typed, station }, before, { tools, newId, readingOf: reader.belt });
 }
 
@@ -42,12 +46,15 @@ export function readySheet(
   { stationId, who, taken }: Saver,
   frame: SheetFrame,
 ): { readonly sheet: Sheet } | { readonly message: string } {
-  const { words, reader } = frame;
+  const { words, reader, survey } = frame;
   const code = typed.station.code.trim();
   const owner = taken.get(code);
   if (code === '') return { message: words.needsCode };
   if (owner !== undefined && owner !== stationId) return { message: words.codeTaken(code) };
   if (who === '') return { message: words.needsWho };
+  // A station without its day is in no survey: the one thing that is not kept for later.
+  if (isDayUnread(typed.written?.date ?? '', daysAround(typed.station, survey)))
+    return { message: words.needsDay };
   if (typed.belts.some((belt) => cannotBeRead(reader.belt(belt)))) return { message: words.cannotSave };
   const station = { ...typed.station, code, recorder: typed.station.recorder ?? who };
   return { sheet: sheetNow({ ...typed, station }, frame) };
