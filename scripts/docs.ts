@@ -3,7 +3,7 @@
 import { writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type CliCommand, commands } from '../src/cli/commands.ts';
+import { allCommands, type CliCommand } from '../src/cli/commands.ts';
 import { run } from '../src/cli/run.ts';
 import { problemTemplate } from '../src/report/catalogue/sentence.ts';
 import { type ProblemCode, problemSeverities } from '../src/survey/problem-codes.ts';
@@ -18,7 +18,7 @@ export async function madePages(): Promise<Readonly<Record<string, string>>> {
 async function commandsPage(): Promise<string> {
   const parts = ['# Commands', '', 'Made from `--help` by `node scripts/docs.ts`; do not edit by hand.', ''];
   parts.push('```', (await helpOf(['--help'])).trimEnd(), '```', '');
-  parts.push(...(await helpsOf(commands, [])));
+  parts.push(...(await helpsOf(await allCommands(), [])));
   return parts.join('\n');
 }
 

@@ -1,6 +1,6 @@
 /** Verbs and the words that call them, as deep as they go: `density`, `plan size`. */
 
-import { type CliCommand, commands } from './commands.ts';
+import type { CliCommand } from './commands.ts';
 
 /** A verb with the words that call it: `density`, `plan size`. */
 export interface CalledVerb {
@@ -9,7 +9,7 @@ export interface CalledVerb {
 }
 
 /** Every verb that does something alone, in order. */
-export function everyVerb(among: readonly CliCommand[] = commands): readonly CalledVerb[] {
+export function everyVerb(among: readonly CliCommand[]): readonly CalledVerb[] {
   return among.flatMap((verb) =>
     verb.verbs === undefined
       ? [{ words: [verb.name], verb }]
@@ -18,7 +18,7 @@ export function everyVerb(among: readonly CliCommand[] = commands): readonly Cal
 }
 
 /** The verb that arguments call, as deep as their words lead; null when the first names none. */
-export function verbCalled(args: readonly string[]): CalledVerb | null {
+export function verbCalled(args: readonly string[], commands: readonly CliCommand[]): CalledVerb | null {
   const words: string[] = [];
   let called: CliCommand | null = null;
   for (const word of args) {

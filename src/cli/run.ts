@@ -5,7 +5,7 @@ import { failureSentence } from '../report/catalogue/sentence.ts';
 import { Failure } from '../survey/failure.ts';
 import { nearestName } from '../survey/nearest-name.ts';
 import { type CalledVerb, verbCalled } from './called-verb.ts';
-import { type CliCommand, commands } from './commands.ts';
+import { type CliCommand, commandsFor } from './commands.ts';
 import { exitCodeOfFailure, exitCodes } from './exit-codes.ts';
 import type { Io } from './io.ts';
 import { programVersion } from './program-version.ts';
@@ -13,18 +13,20 @@ import { programVersion } from './program-version.ts';
 /** Runs one command line (without `node` and the script). Never throws. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
   let exitCode: number = exitCodes.done;
-  const program = programOf(io, (code) => {
-    exitCode = code;
-  });
+  let commands: readonly CliCommand[] = [];
   try {
+    commands = await commandsFor(args);
+    const program = programOf(io, commands, (code) => {
+      exitCode = code;
+    });
     await program.parseAsync([...args], { from: 'user' });
     return exitCode;
   } catch (error) {
-    return explain(error, args, io);
+    return explain(error, { args, commands }, io);
   }
 }
 
-function programOf(io: Io, setExitCode: (code: number) => void): Command {
+function programOf(io: Io, commands: readonly CliCommand[], setExitCode: (code: number) => void): Command {
   const program = new Command('slateline')
     .description("From divers' slates to advice that holds: import, check, estimate, report.")
     .version(programVersion(), '--version', 'print the version')
@@ -47,18 +49,25 @@ function quieten(command: Command, io: Io): void {
   for (const verb of command.commands) quieten(verb, io);
 }
 
-function explain(error: unknown, args: readonly string[], io: Io): number {
+/** What was written, and the verbs that were loaded for it. */
+interface Written {
+  readonly args: readonly string[];
+  readonly commands: readonly CliCommand[];
+}
+
+function explain(error: unknown, written: Written, io: Io): number {
   if (error instanceof CommanderError) {
     if (error.exitCode === 0) return exitCodes.done;
-    return refuse(io, args, { code: 'wrong-use', message: usageSentence(error, args) }, exitCodes.wrongUse);
+    const refusal = { code: 'wrong-use', message: usageSentence(error, written) };
+    return refuse(io, written, refusal, exitCodes.wrongUse);
   }
   if (error instanceof Failure) {
     const refusal = { code: error.code, message: failureSentence('en', error) };
-    return refuse(io, args, refusal, exitCodeOfFailure(error.code));
+    return refuse(io, written, refusal, exitCodeOfFailure(error.code));
   }
   const message = 'internal error: a fault of the program, not of your data; what was written before stands';
   if (io.env.SLATELINE_TRACE && error instanceof Error) io.stderr(`${error.stack}\n`);
-  return refuse(io, args, { code: 'internal-error', message }, exitCodes.ourFault);
+  return refuse(io, written, { code: 'internal-error', message }, exitCodes.ourFault);
 }
 
 interface Refusal {
@@ -67,11 +76,11 @@ interface Refusal {
 }
 
 /** One sentence for people; for programs the one object they were promised, with the refusal as its problem. */
-function refuse(io: Io, args: readonly string[], { code, message }: Refusal, exitCode: number): number {
+function refuse(io: Io, { args, commands }: Written, { code, message }: Refusal, exitCode: number): number {
   io.stderr(`${message}\n`);
   if (args.includes('--json')) {
     const problems = [{ code, severity: 'stop', message }];
-    const command = verbCalled(args)?.words.join(' ') ?? null;
+    const command = verbCalled(args, commands)?.words.join(' ') ?? null;
     const answer = {
       command,
       version: programVersion(),
@@ -85,8 +94,8 @@ function refuse(io: Io, args: readonly string[], { code, message }: Refusal, exi
   return exitCode;
 }
 
-function usageSentence(error: CommanderError, args: readonly string[]): string {
-  const called = verbCalled(args);
+function usageSentence(error: CommanderError, { args, commands }: Written): string {
+  const called = verbCalled(args, commands);
   const words = called?.words ?? [];
   const verbs = called === null ? commands : called.verb.verbs;
   if (error.code === 'commander.unknownOption') return unknownOption(error, called, args);

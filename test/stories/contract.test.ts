@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { everyVerb } from '../../src/cli/called-verb.ts';
+import { allCommands } from '../../src/cli/commands.ts';
 import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
@@ -64,7 +65,7 @@ describe('--json', () => {
       ],
     };
     expect(Object.keys(calls).sort()).toEqual(
-      everyVerb()
+      everyVerb(await allCommands())
         .map(({ words }) => words.join(' '))
         .sort(),
     );
@@ -182,7 +183,7 @@ describe('export and import', () => {
 
 describe('help', () => {
   it('is there for every verb, with an example in it', async () => {
-    for (const { words } of everyVerb()) {
+    for (const { words } of everyVerb(await allCommands())) {
       const ran = await slateline(...words, '--help');
       expect(ran.exitCode).toBe(0);
       expect(ran.stdout).toContain(`Example: slateline ${words.join(' ')}`);
