@@ -10,6 +10,8 @@ if (Number(major) < needed) {
   );
   process.exitCode = 2;
 } else {
+  const { keepCompiled } = await import('../src/cli/compile-cache.ts');
+  keepCompiled();
   const { main } = await import('../src/cli/main.ts');
   await main();
 }

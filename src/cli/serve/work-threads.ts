@@ -84,7 +84,7 @@ interface Waiting {
 }
 
 function startThread(folder: string, onGone: () => void): Thread {
-  const worker = new Worker(new URL('./work-thread.ts', import.meta.url), { workerData: { folder } });
+  const worker = new Worker(new URL('./start-work-thread.ts', import.meta.url), { workerData: { folder } });
   const waiting = new Map<number, Waiting>();
   let number = 0;
   const giveUp = (error: unknown) => {
