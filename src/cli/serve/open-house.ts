@@ -11,6 +11,7 @@ import { today } from '../today.ts';
 import { oldPhotoNotes } from './old-photo-notes.ts';
 import { photoShelf } from './photo-shelf.ts';
 import { screenFiles } from './screen-files.ts';
+import { workInHand } from './work-in-hand.ts';
 import { ThreadEnded, workThreads } from './work-threads.ts';
 
 export interface OpenHouse {
@@ -80,22 +81,6 @@ export async function openHouse(
       // Given up by now; whatever of it still looks at the book must find it open.
       await inHand.ended();
       await store.close();
-    },
-  };
-}
-
-/** What has begun and not ended. */
-function workInHand() {
-  const begun = new Set<Promise<unknown>>();
-  return {
-    until: <Value>(work: Promise<Value>): Promise<Value> => {
-      begun.add(work);
-      const done = () => begun.delete(work);
-      work.then(done, done);
-      return work;
-    },
-    ended: async () => {
-      while (begun.size > 0) await Promise.allSettled(begun);
     },
   };
 }

@@ -13,9 +13,9 @@ export interface RememberingStore {
   reading<Value>(work: (store: Store) => Promise<Value>): Promise<Value>;
 }
 
-/** Counts beyond a million take more memory than a small laptop has to spare; those of the newest survey come first. */
+/** More counts take more memory than a small laptop has to spare: of a larger book, the surveys read first stay. */
 const mostCounts = 1_000_000;
-/** With their lengths, those that were looked at last. */
+/** With their lengths, the surveys that were looked at last. */
 const mostCountsAndLengths = 300_000;
 
 type BookRead = Pick<SqliteStore, 'atOneMoment' | 'standing' | 'surveysChangedSince'> & Store;

@@ -38,7 +38,7 @@ async function work({ number, order }: WorkRequest): Promise<void> {
       onStep: (step) => send({ number, step }),
     });
   try {
-    // An import writes: it has the book itself, and what it finds there is what it compares with.
+    // An import writes: it has the book itself. Nothing can be written within a reading.
     const text =
       order.task === 'import' ? await doOrder(store) : await remembering.reading((moment) => doOrder(moment));
     send({ number, text });
