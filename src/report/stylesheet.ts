@@ -70,6 +70,8 @@ footer p { overflow-wrap: anywhere; }
   dl > div { grid-template-columns: 1fr; }
   dt i { display: inline; }
   td.reason { min-width: 12rem; }
+  td:not(.number) { min-width: 7rem; }
+  td.number { white-space: nowrap; }
 }
 @page { size: A4; margin: 15mm 16mm 18mm;
   @bottom-left { font: 400 8pt 'Source Sans 3', sans-serif; color: ${colours.softInk}; vertical-align: top; padding-top: 4mm; white-space: nowrap; }

@@ -116,7 +116,7 @@ const french: AdviceWords = {
   trendHead: 'Sur toutes les campagnes',
   lower: 'en baisse ou probablement en baisse',
   higher: 'en hausse ou probablement en hausse',
-  cannotTell: 'impossible de conclure',
+  cannotTell: 'indéterminé',
   told: (from, to) => `De ${from} à ${to}`,
   none: 'aucune',
   axis: 'densité récente rapportée à l’ancienne\u00a0: 1 = sans changement, chaque pas multiplie',

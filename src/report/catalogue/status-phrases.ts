@@ -72,7 +72,7 @@ const english = {
     notRecorded: (bound: string) => `not recorded, below ${bound}`,
     cannotTell: 'cannot be told',
     own: 'your own',
-    fromMemory: (source: string) => `${source} †`,
+    fromMemory: (source: string) => `${source}\u00a0†`,
     memoryNote:
       '† From memory: nobody has compared the number with its source. Look it up before anything is decided by it.',
     heldHead: 'Published densities that were not compared',

@@ -71,7 +71,7 @@ export const statusPhrasesFr: StatusPhrases = {
     },
     here: (perHa, between) => `${perHa} (${between})`,
     notRecorded: (bound) => `non observée, moins de ${bound}`,
-    cannotTell: 'impossible de conclure',
+    cannotTell: 'indéterminé',
     own: 'la vôtre',
     fromMemory: (source) => `${source}\u00a0†`,
     memoryNote: s(

@@ -105,7 +105,7 @@ function changeTable(rows: readonly ChangeAnswer[], { nameOf, confidence, langua
   const { heads } = reportPhrases(language);
   const perHa = (value: number) => formatSignificant(value, 3, language);
   const both = (pair: { readonly from: number; readonly to: number }) =>
-    `${formatCount(pair.from)} → ${formatCount(pair.to)}`;
+    `${formatCount(pair.from)}\u00a0→\u00a0${formatCount(pair.to)}`;
   return htmlTable(
     [
       { head: heads.species, cell: ({ species }) => nameOf(species).label },
@@ -113,7 +113,8 @@ function changeTable(rows: readonly ChangeAnswer[], { nameOf, confidence, langua
       { head: heads.animals, cell: ({ animals }) => both(animals), number: true },
       {
         head: phrases.heads.perHa,
-        cell: ({ densityPerHa: pair }) => (pair === null ? '–' : `${perHa(pair.from)} → ${perHa(pair.to)}`),
+        cell: ({ densityPerHa: pair }) =>
+          pair === null ? '–' : `${perHa(pair.from)}\u00a0→\u00a0${perHa(pair.to)}`,
         number: true,
       },
       {

@@ -82,7 +82,7 @@ function ruleOf({ harvest, status }: ReportAdvice, { nameOf, language }: Naming)
       { head: words.ruleHeads.told, cell: ({ closure }) => (closure.closed ? words.closed : words.open) },
     ],
     rows,
-    { caption: words.ruleCaption, slim: true },
+    { caption: words.ruleCaption },
   );
   const limit = formatShort(limitPerHa, language);
   const said = words.rule(limit, source, withDecimalMark(risk.toFixed(2), language));
