@@ -70,7 +70,6 @@ export type ReasonCode =
   | 'no-size-limit' // {species}
   | 'no-mean-weight' // {species}
   | 'no-legal-animals' // {species, limitMm}
-  | 'no-such-zone' // {name, known}
   | 'area-unknown' // {where}
   // two surveys set against each other (src/report/catalogue/reasons-change.ts)
   | 'change-not-on-record' // {aspect}

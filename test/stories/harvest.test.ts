@@ -203,8 +203,7 @@ describe('from the counts of the demo', () => {
       'x',
       ...rates,
     );
-    expect(wrong.stdout).toContain(
-      'No station of this survey lies in a zone “x”; the zones are closed, open',
-    );
+    expect(wrong.exitCode).toBe(2);
+    expect(wrong.stderr).toContain('there is no zone “x” in this survey; there are closed, open');
   });
 });

@@ -7,7 +7,7 @@ import { weightStates } from '../../survey/words.ts';
 import { type BiomassRequest, estimateBiomass } from '../../tasks/estimate-biomass.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
-import { exitCodes } from '../exit-codes.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
 import { problemLines } from '../print-problems.ts';
@@ -55,7 +55,8 @@ export const biomassCommand: CliCommand = {
           const lines = biomassLines(result.answers, { ...result, confidence: options.confidence });
           io.stdout(`${lines.join('\n')}\n\nData version ${result.dataVersion}\n`);
         }
-        setExitCode(result.answers.some(isHeld) ? exitCodes.held : exitCodes.done);
+        const { species } = options;
+        setExitCode(exitCodeOfAnswers(result.answers, { isHeld, isKnown, species }));
       });
     }),
 };
@@ -113,6 +114,11 @@ const holds: ReadonlySet<string> = new Set([
 
 function isHeld({ reason, kgPerHa }: BiomassAnswer): boolean {
   return reason !== null && holds.has(reason.code) && kgPerHa === null;
+}
+
+/** A range of published mean weights is a number too. */
+function isKnown({ kgPerHa, intervalKgPerHa }: BiomassAnswer): boolean {
+  return kgPerHa !== null || intervalKgPerHa !== null;
 }
 
 /** A row of the contract: reasons as sentences. */

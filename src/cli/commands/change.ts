@@ -8,7 +8,7 @@ import { Failure } from '../../survey/failure.ts';
 import { type CompareResult, compareSurveys } from '../../tasks/compare-surveys.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
-import { exitCodes } from '../exit-codes.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import type { Io } from '../io.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
@@ -84,7 +84,8 @@ export const changeCommand: CliCommand = {
           const result = await compareSurveys(store, requestOf(options));
           if (options.json) printRows(io, options, result);
           else printForPeople(io, options, result);
-          if (result.answers.some(isHeld)) setExitCode(exitCodes.held);
+          const isKnown = ({ told, densityPerHa }: ChangeAnswer) => told !== null || densityPerHa !== null;
+          setExitCode(exitCodeOfAnswers(result.answers, { isHeld, isKnown, species: options.species }));
         });
       }),
 };

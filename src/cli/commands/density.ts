@@ -6,7 +6,7 @@ import { densityLines } from '../../report/density-lines.ts';
 import { estimateDensity } from '../../tasks/estimate-density.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
-import { exitCodes } from '../exit-codes.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import type { Io } from '../io.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
@@ -48,7 +48,8 @@ export const densityCommand: CliCommand = {
         const result = await estimateDensity(store, request);
         if (options.json) printAnswers(io, options, result);
         else printForPeople(io, settings, result);
-        setExitCode(result.answers.some(isHeld) ? exitCodes.held : exitCodes.done);
+        const isKnown = ({ densityPerHa }: DensityAnswer) => densityPerHa !== null;
+        setExitCode(exitCodeOfAnswers(result.answers, { isHeld, isKnown, species: options.species }));
       });
     }),
 };

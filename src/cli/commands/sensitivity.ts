@@ -6,6 +6,7 @@ import type { Reason } from '../../survey/message.ts';
 import { tellSensitivity } from '../../tasks/sensitivity.ts';
 import { asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
 import { problemLines } from '../print-problems.ts';
@@ -24,7 +25,7 @@ interface SensitivityOptions extends CommonOptions {
 
 export const sensitivityCommand: CliCommand = {
   name: 'sensitivity',
-  define: (io) =>
+  define: (io, setExitCode) =>
     commandOf(
       io,
       'sensitivity',
@@ -67,6 +68,13 @@ export const sensitivityCommand: CliCommand = {
             const lines = sensitivityLines(result.answers, { ...result, confidence });
             io.stdout(`${lines.join('\n')}\n\nData version ${result.dataVersion}\n`);
           }
+          setExitCode(
+            exitCodeOfAnswers(result.answers, {
+              isHeld: () => false,
+              isKnown: ({ verdict }) => verdict !== null,
+              species: options.species,
+            }),
+          );
         });
       }),
 };

@@ -5,6 +5,7 @@ import { sizesLines } from '../../report/sizes-lines.ts';
 import { estimateSizes } from '../../tasks/estimate-sizes.ts';
 import { asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
 
@@ -20,7 +21,7 @@ interface SizesOptions extends CommonOptions {
 
 export const sizesCommand: CliCommand = {
   name: 'sizes',
-  define: (io) =>
+  define: (io, setExitCode) =>
     commandOf(
       io,
       'sizes',
@@ -63,6 +64,13 @@ export const sizesCommand: CliCommand = {
               `${sizesLines(result.answers, result.species).join('\n')}\n\nData version ${result.dataVersion}\n`,
             );
           }
+          setExitCode(
+            exitCodeOfAnswers(result.answers, {
+              isHeld: () => false,
+              isKnown: ({ meanLengthMm }) => meanLengthMm !== null,
+              species: options.species,
+            }),
+          );
         });
       }),
 };

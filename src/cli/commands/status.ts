@@ -11,7 +11,7 @@ import type { Reason } from '../../survey/message.ts';
 import { estimateStatus, type StatusRequest } from '../../tasks/status.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
-import { exitCodes } from '../exit-codes.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
 import { problemLines } from '../print-problems.ts';
@@ -65,7 +65,8 @@ export const statusCommand: CliCommand = {
           const lines = statusLines(result.answers, { confidence, species: result.species });
           io.stdout(`${lines.join('\n')}\n\nData version ${result.dataVersion}\n`);
         }
-        if (result.answers.some(isHeld)) setExitCode(exitCodes.held);
+        const isKnown = ({ density }: StatusAnswer) => density.densityPerHa !== null;
+        setExitCode(exitCodeOfAnswers(result.answers, { isHeld, isKnown, species: options.species }));
       });
     }),
 };

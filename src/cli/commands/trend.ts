@@ -4,7 +4,7 @@ import { trendLines } from '../../report/trend-lines.ts';
 import { followTrend } from '../../tasks/follow-trend.ts';
 import { acceptanceOption, asOfOption, type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
-import { exitCodes } from '../exit-codes.ts';
+import { exitCodeOfAnswers } from '../exit-codes.ts';
 import { printJson } from '../json-output.ts';
 import { withBookAsOf } from '../open.ts';
 
@@ -68,8 +68,13 @@ export const trendCommand: CliCommand = {
             io.stdout(`${lines.join('\n')}\n\nData version ${result.dataVersion}\n`);
           }
           const holds = ['unresolved-stations', 'change-other-method'];
-          if (result.answers.some(({ reason }) => reason !== null && holds.includes(reason.code)))
-            setExitCode(exitCodes.held);
+          setExitCode(
+            exitCodeOfAnswers(result.answers, {
+              isHeld: ({ reason }) => reason !== null && holds.includes(reason.code),
+              isKnown: ({ trend }) => trend !== null,
+              species: options.species,
+            }),
+          );
         });
       }),
 };

@@ -17,6 +17,5 @@ export const reasonsAdvice = {
   'no-mean-weight':
     'No weight of a {species} is known, so the catch is given in animals only: weigh animals, or give --mean-weight "0.52 kg: source"',
   'no-legal-animals': 'No measured {species} was as long as {limitMm} mm: nothing of legal size was seen',
-  'no-such-zone': 'No station of this survey lies in a zone “{name}”[; the zones are {known}]',
   'area-unknown': 'The area of {where} is not known, so there is no stock to take a share of',
 } as const satisfies Partial<Record<ReasonCode, string>>;

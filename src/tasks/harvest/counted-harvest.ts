@@ -11,7 +11,9 @@ import { legalWeight } from '../../estimates/harvest/legal-weight.ts';
 import { outsideOf, splitAtZone } from '../../estimates/harvest/outside-zone.ts';
 import { shareBelow } from '../../estimates/status/belief-shares.ts';
 import { byDesign } from '../../estimates/status/compare-density.ts';
+import { Failure } from '../../survey/failure.ts';
 import type { Reason } from '../../survey/message.ts';
+import { nearestName } from '../../survey/nearest-name.ts';
 import type { SurveyInHand } from '../../survey/observation.ts';
 import type { OwnValue, SizeLimit, Species, Weight } from '../../survey/words.ts';
 import { type HarvestRequest, typedWeight } from '../harvest.ts';
@@ -43,8 +45,9 @@ export function countedHarvest(input: CountedInput, request: HarvestRequest): Ha
       withLimit: (limitMm) =>
         takenFrom(input, { ...request, legalShare: null }, whole, { mm: limitMm, source: 'chosen' }),
       outsideZone: (zone) => {
+        requireZone(zone, zones);
         const ground: Ground = { survey: splitAtZone(survey, zone), by: 'zone', name: outsideOf(zone) };
-        return zones.includes(zone) ? takenFrom(input, request, ground, limit) : noSuchZone(zone, zones);
+        return takenFrom(input, request, ground, limit);
       },
       zones,
       cautions: density.cautions.filter(({ code }) => code !== 'zero-bound'),
@@ -123,6 +126,13 @@ function zonesOf({ stations }: SurveyInHand): readonly string[] {
   return [...new Set(stations.map(({ record }) => record.zone).filter((zone) => zone !== null))].toSorted();
 }
 
-function noSuchZone(name: string, zones: readonly string[]): Reason {
-  return { code: 'no-such-zone', parameters: { name, known: zones.join(', ') } };
+/** A zone that is not there is a slip of the pen, as everywhere. */
+function requireZone(name: string, zones: readonly string[]): void {
+  if (zones.includes(name)) return;
+  throw new Failure('unknown-scope-name', {
+    scope: 'zone',
+    name,
+    nearest: nearestName(name, zones) ?? '',
+    known: zones.slice(0, 12).join(', '),
+  });
 }

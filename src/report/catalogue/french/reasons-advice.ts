@@ -19,7 +19,5 @@ export const reasonsAdviceFr = {
     'Aucun poids de {species} n’est connu ; la prise est donc donnée en animaux seulement : pesez des animaux, ou donnez --mean-weight "0.52 kg: source"',
   'no-legal-animals':
     'Aucun animal mesuré de {species} n’atteignait {limitMm} mm : rien de taille légale n’a été vu',
-  'no-such-zone':
-    'Aucune station de cette campagne n’est dans une zone « {name} »[ ; les zones sont {known}]',
   'area-unknown': 'La surface de {where} n’est pas connue ; il n’y a donc pas de stock dont prendre une part',
 } as const satisfies Record<keyof typeof reasonsAdvice, string>;
