@@ -47,6 +47,16 @@ describe('a draw', () => {
     expect(accepted.exitCode).toBe(0);
     const { stdout } = await slateline('history', '--book', demo, '--limit', '1');
     expect(stdout).toContain('plan kept: drawn again: map mended');
+    expect(accepted.stderr).not.toContain('belts');
+  });
+
+  it('says that laid belts go with the draw that is replaced', async () => {
+    const series = ['--belts', '6', '--length', '40', '--gap', '10', '--width', '2'];
+    await plan('draw', 'laid', ...drawn, '--seed', '7');
+    await plan('lay', 'laid', '--date', '2026-12-21', ...series);
+    const again = await plan('draw', 'laid', ...drawn, '--seed', '8', '--accept', 'Officer B: map mended');
+    // By hand: 24 stations and 13 spares, six belts each.
+    expect(again.stderr).toContain('the 222 belts laid at 37 stations of the old draw went with it');
   });
 
   it('says how well it is spread beside simple random draws', async () => {

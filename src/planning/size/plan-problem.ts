@@ -76,6 +76,7 @@ export const planProblemSeverities = {
   'plan-hand-picked-on-mask': 'stop', // {code, stratum}
   'plan-hand-picked-unnamed': 'stop', // {position}
   'plan-name-missing': 'stop', // {what}
+  'plan-belts-dropped': 'explain', // {plan, stations, belts}: of the draw that is replaced
   'plan-survey-has-plan': 'explain', // {survey, plans}: codes may be the same, and the report takes the last draw
   'plan-fixed-none': 'stop', // {survey}
   'plan-fixed-unknown': 'stop', // {codes, survey}

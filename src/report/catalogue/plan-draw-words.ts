@@ -21,6 +21,8 @@ export const drawWords = {
   'plan-name-missing': '{what} has no name; a plan is found again by it',
   'plan-survey-has-plan':
     '{survey} has another plan already: {plans}; stations of the two may bear the same codes, and the report takes the one drawn last; replace that one with --accept if this is the same survey drawn again',
+  'plan-belts-dropped':
+    'the {belts} belts laid at {stations} stations of the old draw went with it; lay them again (“slateline plan lay {plan}”), and take the old waypoints off the receiver',
   'plan-fixed-none':
     'no station of {survey} can be visited again: none was drawn at random, has a position and lies in a stratum of the plan',
   'plan-fixed-unknown': '{survey} has no station {codes}; check the codes',

@@ -64,7 +64,8 @@ async function makePlan(request: PlanDrawRequest, tools: PlanTools): Promise<Mad
   const made = { tools, ground, asked: asked.value, drawn: drawn.value, told };
   const content = contentOf({ ...made, request: { ...request, decision } });
   const plan = { id: before?.id ?? tools.newId(), name: request.name, content };
-  return { plan, problems: [...problems, ...otherPlans(request, plans), ...groundNotes(content, ground)] };
+  const noted = [...beltsDropped(before), ...otherPlans(request, plans), ...groundNotes(content, ground)];
+  return { plan, problems: [...problems, ...noted] };
 }
 
 function namesMissing({ name, survey }: PlanDrawRequest): readonly PlanProblem[] {
@@ -72,6 +73,15 @@ function namesMissing({ name, survey }: PlanDrawRequest): readonly PlanProblem[]
     ...(name.trim() === '' ? [planProblem('plan-name-missing', { what: 'the plan' })] : []),
     ...(survey.trim() === '' ? [planProblem('plan-name-missing', { what: 'the survey (--for)' })] : []),
   ];
+}
+
+/** Belts that were laid for the draw that is replaced do not follow its stations: they have to be laid again. */
+function beltsDropped(before: Plan | undefined): readonly PlanProblem[] {
+  const laid = before?.content.stations.filter(({ belts }) => belts.length > 0) ?? [];
+  if (before === undefined || laid.length === 0) return [];
+  const stations = laid.length;
+  const belts = laid.reduce((sum, one) => sum + one.belts.length, 0);
+  return [planProblem('plan-belts-dropped', { plan: before.name, stations, belts })];
 }
 
 /** Two plans of one survey may use the same codes for different places. */
