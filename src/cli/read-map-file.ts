@@ -3,6 +3,7 @@
 import { resolve } from 'node:path';
 import { readGeoJson } from '../exchange/maps/geojson.ts';
 import { readKml } from '../exchange/maps/kml.ts';
+import { decodedText } from '../exchange/text-encoding.ts';
 import { readGeopackage } from '../store/geopackage.ts';
 import { type MapFeature, type MapReading, mapFinding } from '../survey/map-area.ts';
 import { readOneFile } from './files.ts';
@@ -19,7 +20,7 @@ export function readMapFile(path: string, cwd: string, nameField: string | null)
   if (begins('SQLite format 3\u0000')) return { name, ...readGeopackage(resolve(cwd, path), options) };
   if (begins('PK')) return { name, ...other('KML', 'it is packed: unpack the KMZ or ZIP first') };
   if (begins('\u0000\u0000\u0027\u000a')) return { name, ...other('GeoJSON', 'it is a shapefile') };
-  const text = new TextDecoder().decode(bytes);
+  const text = decodedText(bytes);
   const first = text.trimStart().charAt(0);
   if (first === '<') return { name, ...readKml(text, options) };
   return { name, ...readGeoJson(text, options) };

@@ -4,7 +4,7 @@ import type { Place, Problem, WithProblems } from '../survey/message.ts';
 import { problemOf } from '../survey/problem-of.ts';
 import { eachCsvRow } from './csv-text.ts';
 import { likelyDecimal, readDecimal } from './decimal.ts';
-import { encodingOf } from './text-encoding.ts';
+import { decodedText } from './text-encoding.ts';
 
 export interface KnownLength {
   readonly observer: string;
@@ -16,7 +16,7 @@ const columns = ['observer', 'known_mm', 'estimated_mm'] as const;
 
 /** Every row that can be read, and a problem with row and column for every cell that cannot. */
 export function readKnownLengths(bytes: Uint8Array, file: string): WithProblems<readonly KnownLength[]> {
-  const text = new TextDecoder(encodingOf(bytes) ?? 'utf-8').decode(bytes);
+  const text = decodedText(bytes);
   const problems: Problem[] = [];
   const value: KnownLength[] = [];
   let at: readonly number[] = [];

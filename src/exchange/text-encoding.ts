@@ -17,6 +17,11 @@ export function encodingOf(bytes: Uint8Array): Encoding | null {
   return isUtf8(bytes) ? 'utf-8' : 'windows-1252';
 }
 
+/** A short text, whatever its encoding; bytes that are no text are read as UTF-8, and what reads them says so. */
+export function decodedText(bytes: Uint8Array): string {
+  return new TextDecoder(encodingOf(bytes) ?? 'utf-8').decode(bytes);
+}
+
 /** UTF-16 without a mark: nearly every second byte of an ordinary table is zero. */
 function zeroBytes(bytes: Uint8Array): Encoding | null {
   const sampled = Math.min(bytes.length - (bytes.length % 2), 1000);

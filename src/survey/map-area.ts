@@ -44,6 +44,7 @@ export const mapFindingSeverities = {
   'map-too-large': 'stop', // {letters, limit}
   'map-with-entities': 'stop', // {}: declares entities, which could read other files or swell without end
   'other-datum': 'stop', // {datum}
+  'map-in-metres': 'stop', // {x, y}: the first position that can be no degrees
   'no-area-in-map': 'stop', // {}
   'not-an-area': 'explain', // {kind: 'point' | 'line' | 'mixed' | 'curve' | 'empty', count}
   'position-not-understood': 'stop', // {part, ring, point}

@@ -33,6 +33,19 @@ function fromReceiver(points: readonly { name: string; of: number; northM?: numb
   return file;
 }
 
+describe('a receiver that writes UTF-16', () => {
+  it.each(['utf-16le', 'utf-16be'] as const)('is read as one that writes UTF-8 (%s)', async (encoding) => {
+    const plain = fromReceiver([{ name: 'NF01', of: 0, northM: 30 }]);
+    const xml = `<?xml version="1.0" encoding="UTF-16"?>${readFileSync(plain, 'utf8')}`;
+    const little = Buffer.from(`\ufeff${xml}`, 'utf16le');
+    const file = join(temporaryFolder(), 'wide.gpx');
+    writeFileSync(file, encoding === 'utf-16le' ? little : little.swap16());
+    const told = (await waypoints('--from', file, '--plan', 'p')).rows;
+    expect(told).toEqual((await waypoints('--from', plain, '--plan', 'p')).rows);
+    expect(JSON.stringify(told)).toContain('NF01');
+  });
+});
+
 describe('waypoints out', () => {
   it('have short names, and a route in the order of the list', () => {
     const { value, findings } = readGpx(readFileSync(gpx, 'utf8'));

@@ -1,4 +1,5 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
+import { decodedText } from '../../exchange/text-encoding.ts';
 import { stops } from '../../planning/size/plan-problem.ts';
 import { planProblemLines } from '../../report/catalogue/plan-words.ts';
 import { planLines } from '../../report/plan-lines.ts';
@@ -150,7 +151,7 @@ function requestOf(io: Io, name: string, options: DrawOptions): PlanDrawRequest 
 /** "H1: 17 45.3 S 177 24.0 E", or the name of a file. */
 function handPickedOf(io: Io, text: string): PlanDrawRequest['handPicked'] {
   if (/\.(csv|txt|tsv)$/i.test(text)) {
-    const rows = handPickedTable(new TextDecoder().decode(readOneFile(text, io.cwd).bytes));
+    const rows = handPickedTable(decodedText(readOneFile(text, io.cwd).bytes));
     // A table without a station is refused like a station without a code: nobody names a file for nothing.
     return rows.length > 0 ? rows : [{ code: '', position: text }];
   }

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
+import { decodedText } from '../../exchange/text-encoding.ts';
 import { planProblemLines } from '../../report/catalogue/plan-words.ts';
 import { waypointsInLines, waypointsOutLines } from '../../report/waypoint-lines.ts';
 import { type WaypointsIn, waypointsIn } from '../../tasks/plan/waypoints-in.ts';
@@ -101,7 +102,7 @@ async function readIn(io: Io, options: WaypointOptions, from: string): Promise<b
   const { name, bytes } = readOneFile(from, io.cwd);
   return withBook(io, options.book, async (store) => {
     const request = {
-      ...{ file: name, text: new TextDecoder().decode(bytes) },
+      ...{ file: name, text: decodedText(bytes) },
       ...{ plan: options.plan ?? null, survey: options.survey ?? null, nearM: options.near },
       ...{ letters: options.letters, write: options.write === true, overwrite: options.overwrite === true },
     };

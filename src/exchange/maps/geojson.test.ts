@@ -147,3 +147,42 @@ describe('GeoJSON as we write it', () => {
     near(areaHaOf(back!.area), areaHaOf(clockwise), 2e-4);
   });
 });
+
+describe('a map that is something else', () => {
+  const square = (x: number, y: number, step: number) => [
+    [x, y],
+    [x + step, y],
+    [x + step, y + step],
+    [x, y],
+  ];
+  const polygon = (ring: number[][]) =>
+    JSON.stringify({
+      type: 'Feature',
+      properties: { name: 'flat' },
+      geometry: { type: 'Polygon', coordinates: [ring] },
+    });
+
+  // Authority: UTM eastings are 166 000 to 834 000 m and northings up to 10 000 000 m (NGA, from memory).
+  test('in metres of UTM gets one sentence for the file, not one for each corner', () => {
+    const { value, findings } = readGeoJson(polygon(square(512_300, 8_123_400, 250)));
+    expect(value).toEqual([]);
+    expect(findings).toEqual([
+      { code: 'map-in-metres', severity: 'stop', where: null, parameters: { x: 512_300, y: 8_123_400 } },
+    ]);
+  });
+  test('in degrees with one slip stays a map with a slip in it', () => {
+    const ring = square(177, -17, 0.1);
+    ring[1] = [1770, -17];
+    expect(readGeoJson(polygon(ring)).findings.map(({ code }) => code)).not.toContain('map-in-metres');
+  });
+  // Authority: the TopoJSON specification 1.0: its root has the type Topology (from memory).
+  test('as TopoJSON is called by its name', () => {
+    const { findings } = readGeoJson(JSON.stringify({ type: 'Topology', objects: {}, arcs: [] }));
+    expect(findings).toEqual([
+      {
+        ...{ code: 'map-not-understood', severity: 'stop', where: null },
+        parameters: { format: 'GeoJSON', detail: 'it is TopoJSON: export it as GeoJSON' },
+      },
+    ]);
+  });
+});

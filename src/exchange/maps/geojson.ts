@@ -34,12 +34,29 @@ export function readGeoJson(text: string, options: ReadOptions = {}): MapReading
   }
   const datum = otherDatum(root);
   if (datum !== null) return refused(mapFinding('other-datum', null, { datum }));
+  if (member(root, 'type') === 'Topology') {
+    const detail = 'it is TopoJSON: export it as GeoJSON';
+    return refused(mapFinding('map-not-understood', null, { format: 'GeoJSON', detail }));
+  }
   const reader: Reader = { asked: options.nameProperty ?? null, features: [], findings: [], left: new Map() };
   readNode(root, reader);
+  const metres = inMetres(reader.features);
+  if (metres !== null) return refused(metres);
   for (const [kind, count] of reader.left)
     reader.findings.push(mapFinding('not-an-area', null, { kind, count }));
   if (reader.features.length === 0) reader.findings.push(mapFinding('no-area-in-map', null));
   return { value: reader.features, findings: reader.findings };
+}
+
+/** One sentence for the file where hardly any position can be degrees, and not one for each of its corners. */
+function inMetres(features: readonly MapFeature[]): MapFinding | null {
+  const positions = features.flatMap(({ area }) => area.parts.flatMap(({ outer }) => outer));
+  const beyond = positions.filter(
+    ({ latitudeDeg, longitudeDeg }) => Math.abs(latitudeDeg) > 400 || Math.abs(longitudeDeg) > 400,
+  );
+  const [first] = beyond;
+  if (first === undefined || beyond.length < positions.length / 2) return null;
+  return mapFinding('map-in-metres', null, { x: first.longitudeDeg, y: first.latitudeDeg });
 }
 
 interface Reader {

@@ -14,6 +14,8 @@ const findings = {
     'this file declares entities, which could read other files or swell without end; save the map again without them',
   'other-datum':
     '[area {area}: ]the positions are on {datum}, not on WGS84, which can move a station by hundreds of metres; save the map again on WGS84 (EPSG 4326)',
+  'map-in-metres':
+    'the positions of this map are no degrees (the first is {x}, {y}): they look like metres of a projection such as UTM, and the map does not say which; save it again on WGS84 in degrees (EPSG 4326)',
   'no-area-in-map': 'there is no area in {what}; strata, zones and masks are polygons',
   'not-an-area':
     'left out: {count} {kind}; only polygons have an area: is one of them a border that was never closed?',

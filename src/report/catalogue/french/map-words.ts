@@ -12,6 +12,8 @@ export const mapWordsFr = {
     'ce fichier déclare des entités, qui pourraient lire d’autres fichiers ou grossir sans fin ; enregistrez la carte sans elles',
   'other-datum':
     '[aire {area} : ]les positions sont sur {datum} et non sur WGS84, ce qui peut déplacer une station de centaines de mètres ; enregistrez la carte sur WGS84 (EPSG 4326)',
+  'map-in-metres':
+    'les positions de cette carte ne sont pas des degrés (la première est {x}, {y}) : on dirait des mètres d’une projection comme l’UTM, et la carte ne dit pas laquelle ; enregistrez-la de nouveau sur WGS84 en degrés (EPSG 4326)',
   'no-area-in-map': 'il n’y a aucune aire dans {what} ; strates, zones et masques sont des polygones',
   'not-an-area':
     'laissés de côté : {count} {kind} ; seuls les polygones ont une surface : l’un d’eux est-il un contour jamais fermé ?',
