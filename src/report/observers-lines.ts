@@ -4,6 +4,7 @@ import type { LengthCalibration } from '../estimates/observers/length-calibratio
 import type { MarkedByTwo } from '../estimates/observers/marked-by-two.ts';
 import type { RecordersByStratum } from '../estimates/observers/recorders-by-stratum.ts';
 import type { SwimsCompared } from '../estimates/observers/two-swims.ts';
+import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatCount, formatShare, formatSignificant } from './numbers.ts';
@@ -21,6 +22,7 @@ interface ObserversToSay {
     readonly preference: { readonly shareOfZeroAndFive: number; readonly isPreferred: boolean } | null;
   }[];
   readonly strata: RecordersByStratum;
+  readonly leftOut: readonly Reason[];
 }
 
 export function observersLines(
@@ -33,6 +35,7 @@ export function observersLines(
     ...(i > 0 ? [''] : []),
     answer.survey,
     ...swimLines(answer.swims, label),
+    ...answer.leftOut.map((reason) => `  ${sentence('en', reason)}`),
     ...digitLines(answer.digits),
     ...stratumLines(answer.strata),
   ]);

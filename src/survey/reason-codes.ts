@@ -100,6 +100,7 @@ export type ReasonCode =
   | 'richness-small-stations' // {stations}
   | 'richness-species-dropped' // {species}
   | 'richness-hand-picked' // {stations}
+  | 'richness-little-effort' // {small, stations, animals, large, percent}
   | 'observers-too-few-pairs' // {pairs}
   | 'observers-neither-saw' // {belts}
   | 'observers-no-person' // {}
@@ -108,4 +109,7 @@ export type ReasonCode =
   | 'observers-one-in-stratum' // {observer, stratum, stations}
   | 'observers-holes' // {empty, cells}
   | 'observers-unnamed' // {stations}
+  | 'observers-swim-other-area' // {belts, count}
+  | 'observers-swim-not-searched' // {belts, count}
+  | 'observers-swim-alone' // {belts, count}
   | 'selection-not-recorded'; // {stations}

@@ -3,9 +3,10 @@
 import { type DigitPreference, digitPreference } from '../estimates/digit-preference.ts';
 import { type LengthCalibration, lengthCalibration } from '../estimates/observers/length-calibration.ts';
 import { type RecordersByStratum, recordersByStratum } from '../estimates/observers/recorders-by-stratum.ts';
+import { swimsLeftOut } from '../estimates/observers/swims-left-out.ts';
 import { compareSwims, type SwimsCompared } from '../estimates/observers/two-swims.ts';
 import { type KnownLength, readKnownLengths } from '../exchange/read-known-lengths.ts';
-import type { Problem } from '../survey/message.ts';
+import type { Problem, Reason } from '../survey/message.ts';
 import type { SurveyInHand } from '../survey/observation.ts';
 import type { Store } from '../survey/store.ts';
 import type { Species } from '../survey/words.ts';
@@ -31,6 +32,8 @@ export interface ObserversAnswer {
     readonly preference: DigitPreference | null;
   }[];
   readonly strata: RecordersByStratum;
+  /** Second swims that are in no comparison, and why. */
+  readonly leftOut: readonly Reason[];
 }
 
 export interface ObserversResult {
@@ -50,6 +53,7 @@ export async function compareObservers(store: Store, request: ObserversRequest):
       swims: swimsOf(inHand, species, request.confidence),
       digits: digitsOf(inHand),
       strata: recordersByStratum(inHand),
+      leftOut: swimsLeftOut(inHand),
     });
   }
   return { answers, species: words.species, dataVersion: await store.dataVersion() };

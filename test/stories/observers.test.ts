@@ -85,6 +85,53 @@ describe('a recorder who did a whole stratum', () => {
   });
 });
 
+describe('second swims that cannot be compared', () => {
+  it('are named with the reason, belt by belt, and none vanishes', async () => {
+    const belts: readonly (readonly [transect: number, swim: number, lengthM: number, status: string])[] = [
+      [1, 1, 40, 'done'],
+      [1, 2, 40, 'done'],
+      [2, 1, 40, 'done'],
+      [2, 2, 30, 'done'],
+      [3, 1, 40, 'done'],
+      [3, 2, 40, 'lost'],
+      [1, 3, 40, 'done'],
+    ];
+    const book = await bookWith({
+      strata: [
+        ['stratum', 'area_ha'],
+        ['Reef', 10],
+      ],
+      species: [['species'], ['sandfish']],
+      targets: [
+        ['survey', 'species'],
+        ['Now', 'sandfish'],
+      ],
+      surveys: [
+        ['survey', 'starts'],
+        ['Now', '2026-05-01'],
+      ],
+      stations: [
+        ['survey', 'station', 'stratum', 'date'],
+        ['Now', 'A1', 'Reef', '2026-05-04'],
+      ],
+      transects: [
+        ['survey', 'station', 'transect', 'swim', 'length_m', 'width_m', 'status', 'none_seen', 'reason'],
+        ...belts.map(([transect, swim, lengthM, status]) => [
+          ...['Now', 'A1', transect, swim, lengthM, 2, status],
+          ...(status === 'done' ? ['yes', ''] : ['', 'tape lost']),
+        ]),
+      ],
+    });
+    const { stdout } = await slateline('observers', '--book', book);
+    // By hand, from the seven swims above.
+    expect(stdout).toContain('another area was searched than in the first (1): station/belt A1/2');
+    expect(stdout).toContain('lost or still waits for an answer (1): station/belt A1/3');
+    expect(stdout).toContain('(1): station/belt (swim) A1/1 (3)');
+    const { rows } = await slatelineJson('observers', '--book', book);
+    expect(rows[0].leftOut).toHaveLength(3);
+  });
+});
+
 describe('without a book', () => {
   // Authority: vector i1, first column (39, 38.2 to 44.2).
   it('tells how many two divers missed when animals were matched along the tape', async () => {

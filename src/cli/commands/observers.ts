@@ -131,7 +131,7 @@ async function printAgreement(io: Io, options: ObserversOptions): Promise<void> 
   });
 }
 
-function rowOf({ swims, strata, ...rest }: ObserversAnswer): Readonly<Record<string, unknown>> {
+function rowOf({ swims, strata, leftOut, ...rest }: ObserversAnswer): Readonly<Record<string, unknown>> {
   return {
     ...rest,
     swims: swims.map(({ reason, cautions, ...numbers }) => ({
@@ -140,6 +140,7 @@ function rowOf({ swims, strata, ...rest }: ObserversAnswer): Readonly<Record<str
       reasonCode: reason?.code ?? null,
       cautions: cautions.map((caution) => sentence('en', caution)),
     })),
+    leftOut: leftOut.map((reason) => sentence('en', reason)),
     strata: { ...strata, cautions: strata.cautions.map((caution) => sentence('en', caution)) },
   };
 }

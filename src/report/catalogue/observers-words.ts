@@ -17,4 +17,10 @@ export const observersWords = {
   'observers-holes':
     '{empty} of the {cells} pairs of recorder and stratum are empty: differences between strata are partly differences between people; exchange them from day to day',
   'observers-unnamed': 'At {stations} stations no recorder is on record',
+  'observers-swim-other-area':
+    'Second swims not compared, because another area was searched than in the first ({count}): station/belt {belts}',
+  'observers-swim-not-searched':
+    'Second swims not compared, because one of the two was lost or still waits for an answer ({count}): station/belt {belts}',
+  'observers-swim-alone':
+    'Swims not compared, because swim 1 and swim 2 of a belt are, and these have no swim 1 or are later ones ({count}): station/belt (swim) {belts}',
 } as const satisfies Partial<Record<ReasonCode, string>>;

@@ -17,5 +17,11 @@ export const observersWordsFr = {
     '{observer} a noté toutes les {stations} stations de {stratum} et personne d’autre n’y a noté : on ne peut pas distinguer si {stratum} diffère ou si {observer} compte autrement',
   'observers-holes':
     '{empty} des {cells} paires de personne et de strate sont vides : les différences entre strates sont en partie des différences entre personnes ; échangez-les d’un jour à l’autre',
+  'observers-swim-other-area':
+    'Seconds passages non comparés, parce qu’ils n’ont pas prospecté la même surface que le premier ({count}) : station/bande {belts}',
+  'observers-swim-not-searched':
+    'Seconds passages non comparés, parce que l’un des deux a été perdu ou attend encore une réponse ({count}) : station/bande {belts}',
+  'observers-swim-alone':
+    'Passages non comparés, parce que seuls les passages 1 et 2 d’une bande le sont, et que ceux-ci n’ont pas de passage 1 ou sont ultérieurs ({count}) : station/bande (passage) {belts}',
   'observers-unnamed': 'Aux {stations} stations concernées, personne n’est écrit comme ayant noté',
 } as const satisfies Record<keyof typeof observersWords, string>;
