@@ -112,3 +112,24 @@ describe('two strata', () => {
     expect(rows[0].cautions.join()).toContain('species c');
   });
 });
+
+// Authority: src/estimates/richness/compare-richness.ts, a threshold of ours: a fifth of the animals.
+describe('two parts of very unequal catch', () => {
+  const places = (poor: number): Place[] => [
+    { code: 'S1', stratum: 'Reef', counts: [30, 20, 10, 5, 3, 1, 1] },
+    { code: 'S2', stratum: 'Lagoon', counts: [poor, 0, 1, 0, 0, 0, 0] },
+  ];
+  it('are compared at the few animals of the poorer one, and that is said', async () => {
+    const book = await bookWith(tablesOf(places(2)));
+    const { rows } = await slatelineJson('richness', '--book', book, '--by', 'stratum');
+    // By hand: 3 of 70 animals are 4.3 %.
+    expect(rows[0].cautions.join(' ')).toContain(
+      'The common effort is small: 3 animals (fewest stations: 1), as many as Lagoon has, and 4.29 % of the animals of Reef',
+    );
+  });
+  it('of like catch are not warned about', async () => {
+    const book = await bookWith(tablesOf(places(40)));
+    const { rows } = await slatelineJson('richness', '--book', book, '--by', 'stratum');
+    expect(rows[0].cautions.join(' ')).not.toContain('common effort is small');
+  });
+});

@@ -52,9 +52,29 @@ export function compareRichness(scopes: readonly RichnessScope[], accepted: bool
   const uneven = unevenAreas(scopes);
   const reason = accepted ? null : uneven;
   const rows = scopes.map((scope) => rowOf(scope, commonStations, commonAnimals, reason !== null));
-  const cautions = [accepted ? uneven : null, smallStations(scopes)].filter((one) => one !== null);
+  const cautions = [accepted ? uneven : null, littleEffort(scopes), smallStations(scopes)].filter(
+    (one) => one !== null,
+  );
   const asWideByChance = reason === null ? asWideAsByChance(scopes.map(({ stations }) => stations)) : null;
   return { commonStations, commonAnimals, rows, asWideByChance, reason, cautions };
+}
+
+/** Below this share of the animals of the largest scope the comparison is called small: a threshold of ours. */
+const smallShare = 0.2;
+
+/** The scope with the fewest animals sets the effort for all; said where it is a small part of what another has. */
+function littleEffort(scopes: readonly RichnessScope[]): Reason | null {
+  const byAnimals = scopes.toSorted((a, b) => animalsOf(a) - animalsOf(b));
+  const [small, large] = [byAnimals[0], byAnimals.at(-1)];
+  if (small === undefined || large === undefined || scopes.length < 2) return null;
+  const animals = animalsOf(small);
+  const share = animals / animalsOf(large);
+  if (!(share < smallShare)) return null;
+  const stations = Math.min(...scopes.map((scope) => scope.stations.length));
+  return {
+    code: 'richness-little-effort',
+    parameters: { small: small.name, stations, animals, large: large.name, percent: 100 * share },
+  };
 }
 
 function rowOf(

@@ -20,7 +20,7 @@ export const problemsSurveyFr = {
   'selection-unknown':
     'personne n’a écrit comment les stations ont été choisies[ ({stations} stations sur {of})] ; elles sont traitées comme tirées au hasard',
   'selection-mixed':
-    'stations tirées au hasard et stations choisies à la main sont mêlées[ ({random} et {handPicked})] ; seules les premières plaident pour le secteur',
+    'stations tirées au hasard et stations choisies à la main sont mêlées[ ({random} et {handPicked})] ; seules les premières parlent pour le secteur',
   'station-small-area':
     'cette station a prospecté {areaM2} m² sur {plannedM2} m² prévus ; peut-elle encore représenter son lieu ?',
 } as const satisfies Record<keyof typeof problemsSurvey, string>;

@@ -9,6 +9,8 @@ export const richnessWordsFr = {
     'Moins des deux tiers de la surface habituelle de leur partie ont été prospectés à {stations} des stations ; chacune compte comme entière, et sa partie peut paraître un peu plus pauvre',
   'richness-species-dropped':
     'Pas cherchées sur chaque bande, et laissées hors de la comparaison : {species}',
+  'richness-little-effort':
+    'L’effort commun est faible : {animals} animaux (le moins de stations : {stations}), autant que pour {small}, et {percent} % des animaux de {large} ; si peu montrent à peine les espèces rares, et une différence peut échapper',
   'richness-hand-picked':
-    'Choisies à la main : {stations} des stations ; leurs espèces sont celles des lieux visités et ne plaident pour aucun autre lieu',
+    'Choisies à la main : {stations} des stations ; leurs espèces sont celles des lieux visités et ne parlent pour aucun autre lieu',
 } as const satisfies Record<keyof typeof richnessWords, string>;
