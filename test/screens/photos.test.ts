@@ -94,7 +94,7 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
         who: 'Recorder A',
         name,
         surveyId,
-        takenAt: `${station.date}T12:30`,
+        takenAt: `${station.date}T06:3${i}`,
         ...(i === 0 ? { stationId: station.id } : {}),
       });
       const body = new Uint8Array(readFileSync(join(docs, name)));
@@ -461,8 +461,6 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     ['tablet', 'night', 'en'],
     ['laptop', 'paper', 'fr'],
     ['laptop', 'sun', 'en'],
-    ['phone', 'paper', 'en'],
-    ['laptop', 'night', 'fr'],
   ] as const)(
     'on a %s in %s, %s: nothing that axe finds, nothing wider than the screen',
     async (size, theme, language) => {
@@ -486,8 +484,10 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       await page.goto(`${served.url}#/sheets/${surveyId}/${station.id}`);
       await page.locator('.tools button').first().click();
       await page.locator('.frame img').waitFor();
-      for (const more of await page.locator('aside summary').all()) await more.click();
       await look('photos-panel');
+      await page.locator('aside summary').first().click();
+      await page.locator('aside details details summary').click();
+      await look('photos-panel-open');
       await context.close();
     },
     90_000,

@@ -1,5 +1,6 @@
 /** The server as a person starts it: at its port, with its threads, on a book that other programs use as well. */
 
+import { createHash } from 'node:crypto';
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -47,6 +48,27 @@ describe('slateline serve', () => {
     other.close();
     expect(ran.exitCode).toBe(2);
     expect(ran.stderr).toContain(`another program is using port ${port}`);
+  });
+
+  it('brings in what an earlier version noted beside its photos, once', async () => {
+    const old = await bookWith(miniatureTables());
+    const picture = 'the bytes of a slate';
+    const sha256 = createHash('sha256').update(picture).digest('hex');
+    const note = { sha256, type: 'image/jpeg', bytes: picture.length, name: 'IMG_1.jpg', takenAt: null };
+    mkdirSync(join(old, 'photos'), { recursive: true });
+    writeFileSync(join(old, 'photos', `${sha256}.jpg`), picture);
+    writeFileSync(join(old, 'photos', `${sha256}.json`), JSON.stringify(note));
+    for (let time = 0; time < 2; time += 1) {
+      const { rows } = await slatelineJson('serve', '--book', old, '--get', '/api/photos');
+      const photos = [{ sha256, name: 'IMG_1.jpg', stationId: null }];
+      expect(rows[0]).toMatchObject({ body: { photos } });
+    }
+    const { rows } = await slatelineJson('history', '--book', old);
+    const why = 'photos kept before they had a history';
+    expect(rows.filter((row) => row['table'] === 'photos')).toMatchObject([
+      { what: 'entered', who: 'Slateline', why, record: { photo: 'IMG_1.jpg' } },
+    ]);
+    expect((await slateline('verify', '--book', old)).exitCode).toBe(0);
   });
 
   it('answers one address and stops with --get', async () => {

@@ -22,7 +22,6 @@ export const photoInBookSchema = z.object({
 });
 export type PhotoInBook = z.infer<typeof photoInBookSchema>;
 export const photoListSchema = z.object({ photos: z.array(photoInBookSchema) });
-export type PhotoList = z.infer<typeof photoListSchema>;
 
 /** Sent only after it is on disk. */
 export const photoSavedSchema = photoInBookSchema.extend({
