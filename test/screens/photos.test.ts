@@ -259,6 +259,30 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await own.kill();
   }, 120_000);
 
+  it('are neither lost nor doubled by a server that is killed while it takes them', async () => {
+    const context = await personAt(browser, laptop);
+    const page = await context.newPage();
+    await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+    await page.locator('input[data-photos]').waitFor({ state: 'attached' });
+    const taken = Array.from({ length: 24 }, (_, i) => {
+      const { buffer } = slatePhoto();
+      // As large as a small photo, so that many are on their way when the server dies.
+      const bytes = Buffer.concat([buffer, Buffer.alloc(400_000, i)]);
+      return { name: `K${i}.jpg`, bytes, sha256: createHash('sha256').update(bytes).digest('hex') };
+    });
+    await add(page, ...taken.map(({ name, bytes }) => asFile(name, bytes)));
+    await expect.poll(() => photosInBook().then((all) => all.some(({ name }) => /^K/.test(name)))).toBe(true);
+    await served.kill();
+    await page.getByText('24 photos added.').waitFor();
+    await served.start();
+    const own = async () => (await photosInBook()).filter(({ name }) => /^K/.test(name));
+    await expect.poll(async () => (await own()).length, { timeout: 30_000 }).toBe(24);
+    const checksums = (await own()).map(({ sha256 }) => sha256);
+    expect(new Set(checksums)).toEqual(new Set(taken.map(({ sha256 }) => sha256)));
+    for (const { name } of taken) expect(await actsOn(name)).toEqual(['photo added']);
+    await context.close();
+  }, 90_000);
+
   it('of a sheet that nobody saved yet are in the book at once, and find their station when it is saved', async () => {
     const context = await personAt(browser, laptop);
     const page = await context.newPage();
@@ -338,6 +362,12 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     const row = page.getByRole('listitem').filter({ hasText: 'loose.jpg' });
     await row.waitFor();
     await untilInBook(photo.sha256);
+    // Arrow keys in the list of stations match nothing on their way.
+    await row.getByRole('combobox').focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await row.getByRole('button', { name: 'It belongs there' }).waitFor();
+    expect((await inBook(photo.sha256)).stationId).toBeNull();
     await row.getByRole('button', { name: 'Look at loose.jpg' }).click();
     await page.screenshot({ path: join(shots, 'photos-loose.png'), fullPage: true });
     await row.getByRole('button', { name: `${station.code}, during the visit` }).click();

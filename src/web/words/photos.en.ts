@@ -53,6 +53,7 @@ export const photosEn = {
   toPage: 'Photos',
   chooseStation: (name: string) => `Station of ${name}`,
   choose: 'choose a station',
+  belongsThere: 'It belongs there',
   thatDay: 'That day, nearest time first',
   others: 'Other stations',
   during: (code: string) => `${code}, during the visit`,

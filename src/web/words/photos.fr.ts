@@ -55,6 +55,7 @@ export const photosFr: typeof photosEn = {
   toPage: 'Photos',
   chooseStation: (name) => `Station de ${name}`,
   choose: 'choisir une station',
+  belongsThere: 'Elle en est',
   thatDay: 'Ce jour-là, l’heure la plus proche d’abord',
   others: 'Autres stations',
   during: (code) => `${code}, pendant la visite`,
