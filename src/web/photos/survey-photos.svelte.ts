@@ -13,6 +13,8 @@ export interface SurveyPhotos {
   addressOf(photo: Pick<ShownPhoto, 'sha256' | 'picture'>): string;
 }
 
+const betweenMs = 250;
+
 /** To be called while a component is made. */
 export function surveyPhotos(surveyId: () => string): SurveyPhotos {
   let all: readonly ShownPhoto[] = $state.raw([]);
@@ -32,6 +34,8 @@ export function surveyPhotos(surveyId: () => string): SurveyPhotos {
       // Both at once, so that a photo on its way from here to there is never in neither.
       all = shownPhotos(list?.photos ?? [], own);
       ready = true;
+      // A whole folder changes something for every photo; the page is drawn for many of them together.
+      await new Promise((done) => setTimeout(done, betweenMs));
     }
     reading = false;
   };
