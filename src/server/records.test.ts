@@ -138,6 +138,34 @@ describe('the records that a screen keeps of a survey', () => {
     expect(await here(order, keptStore({ ...records, earlier: [] }))).not.toEqual(taught);
   });
 
+  it('with an answer laid over them ask what the server asks once it has the answer', async () => {
+    const now = await recordsNow();
+    const [one] = now.stations;
+    const station = { ...one!, id: server.newId(), code: 'BLANK1' };
+    const [belt] = now.transects.filter((belt) => belt.status === 'done');
+    const blank = { ...belt!, id: server.newId(), stationId: station.id, noneSeen: false };
+    const sheet: Sheet = { station, transects: [blank], tallies: [] };
+    const said = { answer: 'none seen', who: 'Recorder A', why: 'slate looked at again' };
+    const asked = { code: 'transect-unresolved', station: 'BLANK1', transect: blank.code };
+    const request = { ...asked, survey: survey.name, swim: null, species: null, value: null, base: null };
+    const order: ReadOrder = { task: 'problems', survey: survey.name, surveyId: survey.id, today };
+    const unanswered = keptStore(now);
+    await layOver(unanswered, { sheets: [sheet], answers: [], today });
+    expect(JSON.stringify(await here(order, unanswered))).toContain('transect-unresolved');
+    const answered = keptStore(now);
+    const answer = { request: { ...request, ...said }, signature: sign('answer'), id: server.newId() };
+    const laid = await layOver(answered, { sheets: [sheet], answers: [answer], today });
+    expect(laid).toEqual({ sheets: 1, answers: 1, leftOut: 0 });
+    await put(sheet, null);
+    const { status } = await server.call('POST', path('answers'), {
+      requestId: server.newId(),
+      ...asked,
+      ...said,
+    });
+    expect(status).toBe(200);
+    expect(await here(order, answered)).toEqual(await fromServer('problems'));
+  });
+
   it('leave out a sheet that the book would refuse: its code is another station’s', async () => {
     const now = await recordsNow();
     const [one, other] = now.stations;

@@ -11,7 +11,7 @@ import { answersNow, type WaitingAnswer } from './answers.ts';
 import { database } from './database.ts';
 import { type HereAnswer, type HereAsked, type HereBasis, orderFor } from './here-orders.ts';
 import { queueNow, type SentSheet, sentSheets } from './queue.ts';
-import { within } from './records.ts';
+import { type KeptRecords, within } from './records.ts';
 
 interface Asking extends HereAsked {
   readonly number: number;
@@ -59,9 +59,7 @@ async function laidStore(surveyId: string, today: string): Promise<LaidStore | n
   const states = [...queue, ...given].map(({ requestId, state }) => `${requestId} ${state}`);
   const key = [keptKey, today, ...sent.map((one) => one.sentAtMs), ...states].join('\n');
   if (last?.key === key) return last;
-  if (read?.key !== keptKey) {
-    read = { key: keptKey, records: surveyRecordsSchema.parse(JSON.parse(kept.text)) };
-  }
+  if (read?.key !== keptKey) read = { key: keptKey, records: await readRecords(kept) };
   const { records } = read;
   const store = keptStore(records);
   const since = sent.toSorted((a, b) => a.sentAtMs - b.sentAtMs).map(({ sheet }) => sheet);
@@ -81,6 +79,16 @@ async function laidStore(surveyId: string, today: string): Promise<LaidStore | n
     basis: { ...basis, bookAtMs: kept.askedAtMs, sentSince: sentSince.sheets },
   };
   return last;
+}
+
+/** What an older program kept and this one cannot read is dropped, so that it is asked for again. */
+async function readRecords({ text, surveyId }: KeptRecords): Promise<SurveyRecords> {
+  try {
+    return surveyRecordsSchema.parse(JSON.parse(text));
+  } catch (error) {
+    await (await database()).delete('records', surveyId);
+    throw error;
+  }
 }
 
 /** A sheet saved twice while it waits is one sheet. */

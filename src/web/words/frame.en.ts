@@ -28,6 +28,7 @@ export const frameEn = {
     `${sheets} ${sheets === 1 ? 'sheet needs' : 'sheets need'} you before the book can take ${sheets === 1 ? 'it' : 'them'}.`,
   notPersistent:
     'This browser may throw away what it keeps when the disk is full. Do not leave sheets waiting for days.',
+  colon: ':',
   reading: 'Reading the book …',
   nothingKept:
     'The program that holds the book does not answer, and this browser has not seen the book yet. Start it with:',

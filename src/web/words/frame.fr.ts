@@ -34,6 +34,7 @@ export const frameFr: typeof frameEn = {
       : `${sheets} fiches ont besoin de vous avant que le carnet puisse les prendre.`,
   notPersistent:
     'Ce navigateur peut effacer ce qu’il garde quand le disque est plein. Ne laissez pas de fiches attendre des jours.',
+  colon: '\u00a0:',
   reading: 'Lecture du carnet …',
   nothingKept:
     'Le programme qui tient le carnet ne répond pas, et ce navigateur n’a pas encore vu le carnet. Démarrez-le :',
