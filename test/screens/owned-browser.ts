@@ -3,7 +3,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
-import { executablePath } from './screen-helper.ts';
+import { browserPath } from './screen-helper.ts';
 
 export interface OwnedBrowser {
   readonly context: BrowserContext;
@@ -14,7 +14,7 @@ export interface OwnedBrowser {
 
 /** `profile` is a folder that outlives the browser. */
 export async function startOwnedBrowser(profile: string): Promise<OwnedBrowser> {
-  const child = spawn(executablePath, [...flags, `--user-data-dir=${profile}`, 'about:blank'], {
+  const child = spawn(browserPath, [...flags, `--user-data-dir=${profile}`, 'about:blank'], {
     detached: true,
     stdio: ['ignore', 'ignore', 'pipe'],
   });

@@ -8,12 +8,12 @@ import { type Browser, type BrowserContext, chromium, type Page } from '@playwri
 
 const root = resolve(import.meta.dirname, '../..');
 export const shots = join(import.meta.dirname, 'shots');
-export const executablePath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
-export const hasBrowser = existsSync(executablePath);
+export const browserPath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
+export const hasBrowser = existsSync(browserPath);
 if (!hasBrowser) {
   // biome-ignore lint/suspicious/noConsole: a test that did not run says so loudly
   console.warn(
-    `The screens were NOT tested: there is no browser at ${executablePath}. On Debian: apt-get install chromium; elsewhere name one in SLATELINE_CHROMIUM.`,
+    `The screens were NOT tested: there is no browser at ${browserPath}. On Debian: apt-get install chromium; elsewhere name one in SLATELINE_CHROMIUM.`,
   );
 }
 
@@ -93,7 +93,7 @@ async function ended(child: ChildProcess, signal: 'SIGKILL' | 'SIGTERM'): Promis
 export async function openBrowser(): Promise<Browser> {
   mkdirSync(shots, { recursive: true });
   return chromium.launch({
-    executablePath,
+    executablePath: browserPath,
     args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
   });
 }

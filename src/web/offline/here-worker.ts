@@ -82,9 +82,9 @@ async function laidStore(surveyId: string, today: string): Promise<LaidStore | n
 }
 
 /** What an older program kept and this one cannot read is dropped, so that it is asked for again. */
-async function readRecords({ text, surveyId }: KeptRecords): Promise<SurveyRecords> {
+async function readRecords({ body, surveyId }: KeptRecords): Promise<SurveyRecords> {
   try {
-    return surveyRecordsSchema.parse(JSON.parse(text));
+    return surveyRecordsSchema.parse(JSON.parse(await body.text()));
   } catch (error) {
     await (await database()).delete('records', surveyId);
     throw error;

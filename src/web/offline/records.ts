@@ -1,6 +1,6 @@
 /**
  * All that the numbers of a survey rest on, kept while the server answers, so that they can be worked out here when it
- * does not. Kept as the text that came: reading it is left to the thread that works with it.
+ * does not. Kept as it came, unread, so that it costs the thread of the screen nothing.
  */
 
 import { database } from './database.ts';
@@ -12,7 +12,8 @@ export interface KeptRecords {
   readonly dataVersion: string;
   /** Milliseconds of this device's clock when they were asked for. */
   readonly askedAtMs: number;
-  readonly text: string;
+  /** JSON, as `surveyRecordsSchema` has it. */
+  readonly body: Blob;
 }
 
 /** A moment after a save, for another may follow; a large book is asked more seldom, since it costs the server time. */
@@ -44,7 +45,7 @@ async function keepRecords(surveyId: string, dataVersion: string): Promise<void>
   const askedAtMs = Date.now();
   const response = await fetch(`/api/surveys/${surveyId}/records`);
   if (!response.ok) return;
-  const text = await response.text();
+  const body = await response.blob();
   const work = book.transaction(['records', 'seen'], 'readwrite');
   const seen = work.objectStore('seen');
   const before = await seen.getAllKeys(within(sentSheets(surveyId)));
@@ -52,7 +53,7 @@ async function keepRecords(surveyId: string, dataVersion: string): Promise<void>
   // Sheets that had gone into the book before it was asked are in what it said.
   const held = before.filter((_, i) => (sent[i] as SentSheet).sentAtMs < askedAtMs);
   await Promise.all([
-    work.objectStore('records').put({ surveyId, dataVersion, askedAtMs, text }),
+    work.objectStore('records').put({ surveyId, dataVersion, askedAtMs, body }),
     ...held.map((key) => seen.delete(key)),
     work.done,
   ]);
