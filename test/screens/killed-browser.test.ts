@@ -72,6 +72,9 @@ describe.skipIf(!hasBrowser)('a browser killed in the middle of the evening', ()
     const complaints = complaintsOf(again);
     await openSheets(again);
     await again.getByText('1 sheet is saved on this laptop, waiting for the book').first().waitFor();
+    // What the numbers rest on survived as well.
+    await again.goto(`${served.url}#/answers/${surveyId}`);
+    await again.getByText(/^Computed on this laptop .* and 1 sheet that waits\.$/).waitFor();
     await openSheets(again, 'waiting');
     await again.getByRole('row', { name: /^DEAD1 / }).waitFor();
     await again.screenshot({ path: join(shots, 'killed-browser-waiting.png'), fullPage: true });
@@ -79,6 +82,9 @@ describe.skipIf(!hasBrowser)('a browser killed in the middle of the evening', ()
     await again.getByRole('link', { name: /DEAD2/ }).first().click();
     await expect.poll(() => again.locator('.code').inputValue()).toBe('DEAD2');
     expect(await again.locator('.lengths').evaluateAll(valuesOf)).toEqual(typed);
+    // The browser's own small settings are written late and may have died with it; they are no data.
+    await again.getByLabel('Who types').fill('Recorder A');
+    await again.locator('.code').focus();
     await again.keyboard.press('Control+s');
     await again.getByText('Sheet DEAD2 is saved on this laptop').waitFor();
 

@@ -3,6 +3,7 @@
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { brokenRules } from './broken-rules.ts';
 import {
   complaintsOf,
   hasBrowser,
@@ -128,6 +129,7 @@ describe.skipIf(!hasBrowser)('with the server gone', () => {
     await page.getByText(/^Computed on this laptop from the book as of/).waitFor();
     const strata = await table();
     await page.screenshot({ path: join(shots, 'day-worked-here.png'), fullPage: true });
+    expect(await brokenRules(page)).toEqual([]);
 
     await startServer();
     await page
@@ -159,6 +161,7 @@ describe.skipIf(!hasBrowser)('with the server gone', () => {
     await page.getByText('1 answer is saved on this laptop, waiting for the book.').waitFor();
     await page.getByText(/and 1 sheet and 1 answer that wait\.$/).waitFor();
     await page.screenshot({ path: join(shots, 'questions-waiting.png'), fullPage: true });
+    expect(await brokenRules(page)).toEqual([]);
     // It survives: on the disk of the laptop, not only on the screen.
     await page.reload();
     await page.getByRole('heading', { name: 'Answers not yet in the book' }).waitFor();
@@ -191,6 +194,7 @@ describe.skipIf(!hasBrowser)('with the server gone', () => {
     await page.getByText('1 answer needs you before the book can take it.').waitFor({ timeout: 30_000 });
     await page.getByText('it is a slip').first().waitFor();
     await page.screenshot({ path: join(shots, 'questions-conflict.png'), fullPage: true });
+    expect(await brokenRules(page)).toEqual([]);
     expect((await questionOf(asked.code)).answer?.answer).toBe('it is a slip');
     await page.getByRole('button', { name: 'Write yours into the book' }).click();
     await page.getByRole('heading', { name: 'Answers not yet in the book' }).waitFor({ state: 'detached' });
