@@ -6,6 +6,7 @@ import { protocolPresets } from '../survey/protocol-presets.ts';
 import * as answers from '../tasks/sheets/answer-schemas.ts';
 import { photoListSchema } from '../tasks/sheets/photo-schemas.ts';
 import { sheetInBookSchema } from '../tasks/sheets/sheet-schemas.ts';
+import { surveyRecordsSchema } from '../tasks/sheets/survey-records-schemas.ts';
 import * as surveys from '../tasks/sheets/survey-schemas.ts';
 
 let server: TestServer;
@@ -29,6 +30,7 @@ describe('what the screens read', () => {
       [`${path}/days`, surveys.dayListSchema],
       [`${path}/days/2026-09-30`, surveys.dayInBookSchema],
       [`${path}/problems`, answers.problemListSchema],
+      [`${path}/records`, surveyRecordsSchema],
       ['/api/history', answers.historyListSchema],
       [`${path}/densities?by=station`, answers.densityListSchema],
       [`${path}/sizes?by=stratum&limitMm=150`, answers.sizesListSchema],

@@ -58,7 +58,7 @@ async function laidStore(surveyId: string, today: string): Promise<LaidStore | n
   const keptKey = `${surveyId} ${kept.askedAtMs}`;
   const states = [...queue, ...given].map(({ requestId, state }) => `${requestId} ${state}`);
   const key = [keptKey, today, ...sent.map((one) => one.sentAtMs), ...states].join('\n');
-  if (last?.key === key) return last;
+  if (last?.key === key) return { ...last, basis: { ...last.basis, bookAtMs: kept.asOfMs } };
   if (read?.key !== keptKey) read = { key: keptKey, records: await readRecords(kept) };
   const { records } = read;
   const store = keptStore(records);
@@ -76,7 +76,7 @@ async function laidStore(surveyId: string, today: string): Promise<LaidStore | n
     key,
     records,
     store,
-    basis: { ...basis, bookAtMs: kept.askedAtMs, sentSince: sentSince.sheets },
+    basis: { ...basis, bookAtMs: kept.asOfMs, sentSince: sentSince.sheets },
   };
   return last;
 }

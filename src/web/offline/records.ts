@@ -12,6 +12,8 @@ export interface KeptRecords {
   readonly dataVersion: string;
   /** Milliseconds of this device's clock when they were asked for. */
   readonly askedAtMs: number;
+  /** When the book was last seen to stand so. */
+  readonly asOfMs: number;
   /** JSON, as `surveyRecordsSchema` has it. */
   readonly body: Blob;
 }
@@ -19,29 +21,33 @@ export interface KeptRecords {
 /** A moment after a save, for another may follow; a large book is asked more seldom, since it costs the server time. */
 const restMs = 1500;
 const restPerAsking = 20;
-let wanted: readonly [surveyId: string, dataVersion: string] | null = null;
+let wanted: Omit<KeptRecords, 'askedAtMs' | 'body'> | null = null;
 let notBeforeMs = 0;
 
 /** To be called whenever the book answered; does nothing when the records kept are of that version. */
 export function keepRecordsSoon(surveyId: string, dataVersion: string): void {
   const isComing = wanted !== null;
-  wanted = [surveyId, dataVersion];
+  wanted = { surveyId, dataVersion, asOfMs: Date.now() };
   if (isComing) return;
   setTimeout(keepWanted, Math.max(restMs, notBeforeMs - Date.now()));
 }
 
 async function keepWanted(): Promise<void> {
-  const [surveyId, dataVersion] = wanted!;
+  const asked = wanted!;
   wanted = null;
   const begunMs = Date.now();
   // A browser that keeps nothing, or a server that went: what was kept before stands.
-  await keepRecords(surveyId, dataVersion).catch(() => {});
+  await keepRecords(asked).catch(() => {});
   notBeforeMs = Date.now() + restPerAsking * (Date.now() - begunMs);
 }
 
-async function keepRecords(surveyId: string, dataVersion: string): Promise<void> {
+async function keepRecords({ surveyId, dataVersion, asOfMs }: NonNullable<typeof wanted>): Promise<void> {
   const book = await database();
-  if ((await book.get('records', surveyId))?.dataVersion === dataVersion) return;
+  const look = book.transaction('records', 'readwrite');
+  const kept = await look.store.get(surveyId);
+  if (kept?.dataVersion === dataVersion) await look.store.put({ ...kept, asOfMs });
+  await look.done;
+  if (kept?.dataVersion === dataVersion) return;
   const askedAtMs = Date.now();
   const response = await fetch(`/api/surveys/${surveyId}/records`);
   if (!response.ok) return;
@@ -53,7 +59,7 @@ async function keepRecords(surveyId: string, dataVersion: string): Promise<void>
   // Sheets that had gone into the book before it was asked are in what it said.
   const held = before.filter((_, i) => (sent[i] as SentSheet).sentAtMs < askedAtMs);
   await Promise.all([
-    work.objectStore('records').put({ surveyId, dataVersion, askedAtMs, body }),
+    work.objectStore('records').put({ surveyId, dataVersion, askedAtMs, asOfMs: askedAtMs, body }),
     ...held.map((key) => seen.delete(key)),
     work.done,
   ]);

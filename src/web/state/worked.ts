@@ -9,6 +9,7 @@ import { workOutHere } from '../offline/here.ts';
 import type { HereBasis, HereOrder } from '../offline/here-orders.ts';
 import { keep, kept } from '../offline/kept.ts';
 import { waiting } from '../offline/sender.svelte.ts';
+import { isPassing } from './api.ts';
 import { asked, held } from './book.svelte.ts';
 import { settings } from './settings.svelte.ts';
 
@@ -39,7 +40,7 @@ export async function worked<Value>(question: Question<Value>): Promise<Worked<V
   );
   if (held.reachable !== false && !waits) {
     const answer = await asked(address, schema);
-    if (answer.state === 'refused') return null;
+    if (answer.state === 'refused' && !isPassing(answer)) return null;
     if (answer.state === 'ok') {
       await keep(address, answer.value);
       return { value: answer.value, basis: { kind: 'book' } };
