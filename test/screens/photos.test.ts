@@ -1,25 +1,16 @@
 /** Photos of slates in a real browser: read, kept, sent once, matched to their station, looked at. */
 
-import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
-import { type Browser, chromium, type Page } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type CameraWrote, jpegWithExif } from '../jpeg-with-exif.ts';
+import { startOwnedBrowser } from './owned-browser.ts';
 import {
   complaintsOf,
-  executablePath,
   hasBrowser,
   lastSurvey,
   openBrowser,
@@ -226,7 +217,7 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     const profile = join(home, 'profile');
     const alone = (await stationsOf(served.url, surveyId))[7]!;
     let own = await ownBrowser(profile);
-    let page = await own.page();
+    let { page } = own;
     await openSheet(page, alone.id);
     await page.waitForLoadState('networkidle');
     await served.kill();
@@ -243,7 +234,7 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await page.getByText('offline.jpg; taken').waitFor();
     await own.kill();
     own = await ownBrowser(profile);
-    page = await own.page();
+    ({ page } = own);
     await page.goto(`${served.url}#/sheets/${surveyId}/${alone.id}`);
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     await page.getByText('offline.jpg; taken').waitFor();
@@ -541,46 +532,11 @@ async function dropFolder(page: Page, folder: string): Promise<void> {
   }
 }
 
-/** A browser with a profile on disk that can be killed as a dead battery would. */
+/** A browser with a profile on disk that can be killed as a dead battery would, and who types in it. */
 async function ownBrowser(profile: string) {
-  const args = [
-    '--headless=new',
-    '--no-sandbox',
-    '--disable-gpu',
-    '--remote-debugging-port=0',
-    `--user-data-dir=${profile}`,
-  ];
-  const child: ChildProcess = spawn(executablePath, [...args, 'about:blank'], {
-    stdio: ['ignore', 'ignore', 'pipe'],
+  const owned = await startOwnedBrowser(profile);
+  await owned.context.addInitScript(() => {
+    localStorage.setItem('slateline-settings', '{"language":"en","who":"Recorder A"}');
   });
-  const address = await new Promise<string>((found, failed) => {
-    let said = '';
-    child.stderr!.on('data', (part: Buffer) => {
-      said += part.toString();
-      const match = /DevTools listening on (\S+)/.exec(said);
-      if (match !== null) found(match[1]!);
-    });
-    child.once('exit', () => failed(new Error(`the browser ended: ${said}`)));
-  });
-  const browser = await chromium.connectOverCDP(address);
-  return {
-    page: async () => {
-      const [context] = browser.contexts();
-      await context!.addInitScript(() => {
-        localStorage.setItem('slateline-settings', '{"language":"en","who":"Recorder A"}');
-      });
-      const page = await context!.newPage();
-      await page.setViewportSize(laptop);
-      return page;
-    },
-    kill: async () => {
-      const exit = new Promise((done) => child.once('exit', done));
-      child.kill('SIGKILL');
-      await exit;
-      // What it would have tidied away: its lock names a process that is gone.
-      for (const name of readdirSync(profile).filter((one) => one.startsWith('Singleton'))) {
-        rmSync(join(profile, name), { force: true });
-      }
-    },
-  };
+  return owned;
 }
