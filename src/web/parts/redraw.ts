@@ -2,7 +2,7 @@
 
 /** `text` is the SVG of one of our own figures. */
 export function redraw(box: HTMLElement, text: string): void {
-  const template = document.createElement('template');
+  const template = box.ownerDocument.createElement('template');
   template.innerHTML = text;
   const [now, next] = [box.firstElementChild, template.content.firstElementChild];
   if (now === null || next === null) {

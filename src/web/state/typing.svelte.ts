@@ -80,6 +80,10 @@ export function startTyping(opened: OpenedSheet) {
     get typed(): TypedSheet {
       return written === undefined ? { station, belts } : { station, written, belts };
     },
+    /** The same, for those who only look. */
+    get now(): TypedSheet {
+      return typed;
+    },
     get keptAt() {
       return keptAt;
     },
