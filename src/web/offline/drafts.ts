@@ -19,8 +19,13 @@ export interface Draft {
   readonly changedAt: string;
 }
 
-export function keepDraft(draft: Draft): Promise<void> {
-  return writeTo('drafts', (store) => store.put(draft));
+/** Resolves when it is on the disk. */
+export async function keepDraft(draft: Draft): Promise<void> {
+  const work = (await database()).transaction('drafts', 'readwrite', { durability: 'strict' });
+  const put = work.store.put(draft);
+  // Said now: a page that is being closed will not be there when the browser asks whether more is to come.
+  work.commit();
+  await Promise.all([put, work.done]);
 }
 
 export async function draftOf(key: string): Promise<Draft | undefined> {

@@ -1,39 +1,36 @@
 /** The draft of a sheet on the disk of this laptop: soon, but never while a key waits for it. */
 
 export interface DraftKeeper<Typed> {
-  /** To be kept within half a second; a newer one takes its place. */
+  /** To be kept within a third of a second; a newer one takes its place. */
   readonly keep: (typed: Typed) => void;
-  /** At once; resolves when it is on the disk. */
+  /** At once, as when the page goes away; resolves when it is on the disk. */
   readonly keepNow: () => Promise<void>;
   /** What is not being written yet is let go. Resolves when nothing more will be written. */
   readonly stop: () => Promise<void>;
 }
 
 /** A copy of sixty belts costs a moment: one for several letters, and in a pause between two keys where there is one. */
-const waitMs = 300;
-const pauseWithinMs = 200;
+const waitMs = 150;
+const pauseWithinMs = 150;
 
-/** One write at a time, always of the newest. `write` tells whoever waits whether it succeeded; it does not throw. */
+/**
+ * `write` tells whoever waits whether it succeeded; it does not throw. What it is given later must also come later on
+ * the disk, as transactions of one store do.
+ */
 export function draftKeeper<Typed>(write: (typed: Typed) => Promise<void>): DraftKeeper<Typed> {
   let next: { readonly typed: Typed } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let writing: Promise<void> | null = null;
+  let writing: Promise<unknown> = Promise.resolve();
   let isStopped = false;
-
-  function later() {
-    timer ??= setTimeout(() => inPause(() => void keepNow()), waitMs);
-  }
 
   async function keepNow(): Promise<void> {
     clearTimeout(timer);
     timer = undefined;
-    while (writing !== null) await writing;
-    if (next === null) return;
-    const { typed } = next;
-    next = null;
-    writing = write(typed).finally(() => {
-      writing = null;
-    });
+    if (next !== null) {
+      const written = write(next.typed);
+      next = null;
+      writing = Promise.all([writing, written]);
+    }
     await writing;
   }
 
@@ -41,7 +38,7 @@ export function draftKeeper<Typed>(write: (typed: Typed) => Promise<void>): Draf
     keep(typed) {
       if (isStopped) return;
       next = { typed };
-      later();
+      timer ??= setTimeout(() => inPause(() => void keepNow()), waitMs);
     },
     keepNow,
     async stop() {

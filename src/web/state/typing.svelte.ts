@@ -28,6 +28,7 @@ export function startTyping(opened: OpenedSheet) {
   const future: Moment[] = [];
   const keeper = draftKeeper(write);
   document.addEventListener('visibilitychange', keepWhenHidden);
+  addEventListener('pagehide', keeper.keepNow);
 
   async function write(latest: TypedSheet) {
     const { key, surveyId, stationId, base, before } = opened;
@@ -49,6 +50,7 @@ export function startTyping(opened: OpenedSheet) {
 
   function close(): Promise<void> {
     document.removeEventListener('visibilitychange', keepWhenHidden);
+    removeEventListener('pagehide', keeper.keepNow);
     return keeper.stop();
   }
 
