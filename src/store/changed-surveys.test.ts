@@ -79,8 +79,8 @@ describe('the surveys that have changed', () => {
     expect(both?.toSorted()).toEqual([first.surveyId, second.surveyId].toSorted());
   });
 
-  it('are known of a belt that was withdrawn with its station and its counts', async () => {
-    const gone = [...second.of('tally'), ...second.of('transect'), ...second.of('station')];
+  it('are known of a belt that was withdrawn with its station, its counts and its photo', async () => {
+    const gone = (['photo', 'tally', 'transect', 'station'] as const).flatMap((kind) => [...second.of(kind)]);
     const kinds = new Map(second.changes.map(({ kind, recordId }) => [recordId, kind]));
     const withdrawn = gone.map(
       ({ id }) => ({ kind: kinds.get(id)!, recordId: id, after: null }) as unknown as Change,
