@@ -95,7 +95,7 @@ describe.skipIf(!hasBrowser)('the evening after the dive', () => {
     const context = await personAt(browser, laptop);
     const page = await context.newPage();
     await newSheet(page);
-    await page.keyboard.type('D1');
+    await page.keyboard.type('W1');
     for (let cell = 0; cell < 2; cell += 1) await page.keyboard.press('Enter');
     const day = page.locator('[data-cell="station/date"]');
     await expect.poll(() => day.evaluate((cell) => cell === document.activeElement)).toBe(true);
@@ -112,8 +112,8 @@ describe.skipIf(!hasBrowser)('the evening after the dive', () => {
     await page.keyboard.type('noon');
     await page.getByText('"noon" is no time').waitFor();
     await page.keyboard.press('Control+s');
-    await page.getByText('Sheet D1 is saved on this laptop').waitFor();
-    const { id } = await untilInBook('D1');
+    await page.getByText('Sheet W1 is saved on this laptop').waitFor();
+    const { id } = await untilInBook('W1');
     const { sheet } = (await (await fetch(`${served.url}api/surveys/${surveyId}/sheets/${id}`)).json()) as {
       sheet: { station: object };
     };

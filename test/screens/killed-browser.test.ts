@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptVersion } from './kept-version.ts';
 import { type OwnedBrowser, startOwnedBrowser } from './owned-browser.ts';
 import {
   complaintsOf,
@@ -51,6 +52,8 @@ describe.skipIf(!hasBrowser)('a browser killed in the middle of the evening', ()
     await page.getByLabel('Who types').fill('Recorder A');
     await page.evaluate(() => navigator.serviceWorker.ready);
     await newSheet(page);
+    // A moment after the book answered, what the numbers rest on is kept as well.
+    await expect.poll(() => page.evaluate(keptVersion, surveyId), { timeout: 30_000 }).toBeTruthy();
     await served.kill();
     const slate = inventSlate('DEAD1', 3);
     await typeStation(page, slate);

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { brokenRules } from './broken-rules.ts';
+import { keptVersion } from './kept-version.ts';
 import {
   complaintsOf,
   hasBrowser,
@@ -314,22 +315,6 @@ async function makeOldStore(waits: object): Promise<void> {
     };
     opening.onerror = () => failed(opening.error);
   });
-}
-
-/** Runs in the browser: of which version the records kept are. */
-async function keptVersion(surveyId: string): Promise<string | undefined> {
-  const book = await new Promise<IDBDatabase>((done, failed) => {
-    const opening = indexedDB.open('slateline');
-    opening.onsuccess = () => done(opening.result);
-    opening.onerror = () => failed(opening.error);
-  });
-  const kept = await new Promise<{ dataVersion: string } | undefined>((done, failed) => {
-    const asking = book.transaction('records').objectStore('records').get(surveyId);
-    asking.onsuccess = () => done(asking.result);
-    asking.onerror = () => failed(asking.error);
-  });
-  book.close();
-  return kept?.dataVersion;
 }
 
 /**

@@ -111,10 +111,11 @@ async function sendAll(): Promise<void> {
       stuck.add(photo.sha256);
       continue;
     }
-    const { path, asking } = photoRequest(photo, await baseOf(photo));
+    const base = await baseOf(photo);
+    const { path, asking } = photoRequest(photo, base);
     const answer = await asked(path, photoSavedSchema, asking);
     if (answer.state === 'unreachable' || (answer.state === 'refused' && answer.status >= 500)) break;
-    if (answer.state === 'ok') await photoSent(photo, answer.value.revision);
+    if (answer.state === 'ok') await photoSent(photo, { base, revision: answer.value.revision });
     else await refused(photo, answer);
     if (answer.state === 'refused') stuck.add(photo.sha256);
     await told();

@@ -53,20 +53,37 @@ export async function changeWaiting(
   await Promise.all([...out, ...putIn.map((one) => work.store.put(one)), work.done]);
 }
 
-/** The book has it: remembers as which revision, for what is said of it after. */
-export async function photoSent({ requestId, sha256 }: WaitingPhoto, revision: string): Promise<void> {
+/** The book has it: remembers what became of the revision it was said of, for what is said of it after. */
+export async function photoSent(
+  { requestId, sha256 }: WaitingPhoto,
+  { base, revision }: { readonly base: string | null; readonly revision: string },
+): Promise<void> {
   const work = (await database()).transaction(['photos', 'seen'], 'readwrite', { durability: 'strict' });
+  const seen = work.objectStore('seen');
   await Promise.all([
     work.objectStore('photos').delete(requestId),
-    work.objectStore('seen').put(revision, sentAs(sha256)),
+    seen.put(revision, sentAs(sha256)),
+    ...(base === null ? [] : [seen.put(revision, afterRevision(sha256, base))]),
+    // Said back and forth, a photo comes to a revision it had before: that one is the newest again.
+    seen.delete(afterRevision(sha256, revision)),
     work.done,
   ]);
 }
 
+/** As the book has it after what went from here: the screen may still show the revision before. */
 export async function baseOf({ base, sha256 }: WaitingPhoto): Promise<string | null> {
-  if (base !== null) return base;
-  const revision = await (await database()).get('seen', sentAs(sha256));
+  const book = await database();
+  let revision = base ?? (await book.get('seen', sentAs(sha256)));
+  let after = revision;
+  while (typeof after === 'string') {
+    revision = after;
+    after = await book.get('seen', afterRevision(sha256, after));
+  }
   return typeof revision === 'string' ? revision : null;
+}
+
+function afterRevision(sha256: string, revision: string): string {
+  return `photo-after/${sha256}/${revision}`;
 }
 
 function sentAs(sha256: string): string {
