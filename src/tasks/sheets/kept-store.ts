@@ -4,6 +4,7 @@
  */
 
 import type { Change, Store, SurveyRows } from '../../survey/store.ts';
+import { unknownStation } from '../../survey/unknown-station.ts';
 import type { RecordKind, RecordOf, Station, Tally, Transect } from '../../survey/words.ts';
 import type { EarlierSurvey, SurveyRecords } from './survey-records-schemas.ts';
 
@@ -82,7 +83,14 @@ function earlierRows({ earlier, species }: SurveyRecords, surveyId: string): Sur
   found?.stations.forEach((station, i) => {
     const stationId = `${surveyId}/${i + 1}`;
     const code = String(i + 1);
-    rows.stations.push({ ...blankStation, id: stationId, surveyId, code, stratumId: station.stratumId });
+    rows.stations.push({
+      ...unknownStation,
+      date: '1970-01-01',
+      id: stationId,
+      surveyId,
+      code,
+      stratumId: station.stratumId,
+    });
     station.belts.forEach((belt, j) => {
       const id = `${stationId}/${j + 1}`;
       rows.transects.push(transectOf(belt, { id, stationId, code: String(j + 1) }));
@@ -111,32 +119,5 @@ function talliesOf({ counts }: Belt, transectId: string, species: SurveyRecords[
   }
   return tallies;
 }
-
-const blankStation = {
-  site: null,
-  zone: null,
-  date: '1970-01-01',
-  timeStart: null,
-  timeEnd: null,
-  latitudeDeg: null,
-  longitudeDeg: null,
-  endLatitudeDeg: null,
-  endLongitudeDeg: null,
-  plannedLatitudeDeg: null,
-  plannedLongitudeDeg: null,
-  positionSource: null,
-  waypoint: null,
-  bearingDeg: null,
-  depthM: null,
-  mode: null,
-  night: null,
-  visibilityM: null,
-  tide: null,
-  current: null,
-  recorder: null,
-  navigator: null,
-  selection: null,
-  note: null,
-} as const;
 
 const blankTransect = { depthStartM: null, depthEndM: null, cover: [], reason: null, note: null };

@@ -1,5 +1,6 @@
 /** Finds a sheet to type in: its draft, else what waits for the book, else what the book says, else a new one. */
 
+import { unknownStation } from '../../survey/unknown-station.ts';
 import type { Station } from '../../survey/words.ts';
 import { type Sheet, type SheetInBook, sheetInBookSchema } from '../../tasks/sheets/sheet-schemas.ts';
 import { speciesIndex, spokenName } from '../../tasks/sheets/species-ranking.ts';
@@ -127,44 +128,17 @@ function newSheet(
     newBelt(String(i + 1), words),
   );
   const [firstStratum] = words.strata;
-  const unknown = Object.fromEntries(stationFields.map((field) => [field, null])) as Record<string, null>;
-  const station = {
-    ...unknown,
+  const station: Station = {
+    ...unknownStation,
     id: stationId,
     surveyId,
     code: '',
     stratumId: firstStratum?.id ?? '',
     date: new Date().toLocaleDateString('sv-SE'),
     ...likeLast,
-  } as Station;
+  };
   return { station, belts };
 }
-
-const stationFields = [
-  'site',
-  'zone',
-  'timeStart',
-  'timeEnd',
-  'latitudeDeg',
-  'longitudeDeg',
-  'endLatitudeDeg',
-  'endLongitudeDeg',
-  'plannedLatitudeDeg',
-  'plannedLongitudeDeg',
-  'positionSource',
-  'waypoint',
-  'bearingDeg',
-  'depthM',
-  'mode',
-  'night',
-  'visibilityM',
-  'tide',
-  'current',
-  'recorder',
-  'navigator',
-  'selection',
-  'note',
-] as const;
 
 function withRoom(typed: TypedSheet): TypedSheet {
   return { ...typed, belts: typed.belts.map((belt) => ({ ...belt, lines: [...belt.lines, emptyLine()] })) };
