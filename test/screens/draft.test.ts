@@ -7,6 +7,7 @@ import { type Browser, chromium, type Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   browserPath,
+  complaintsOf,
   hasBrowser,
   lastSurvey,
   openBrowser,
@@ -53,6 +54,20 @@ describe.skipIf(!hasBrowser)('a sheet that is being typed', () => {
     await context.close();
   }, 120_000);
 
+  it('may be left before it is open: what comes back late finds nobody, and says nothing', async () => {
+    const context = await personAt(browser, laptop);
+    const page = await context.newPage();
+    const complaints = complaintsOf(page);
+    await page.goto(`${served.url}#/sheets/${surveyId}`);
+    await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
+    for (let waitMs = 0; waitMs < 60; waitMs += 2) {
+      await page.evaluate(leaveSoon, { surveyId, waitMs });
+      await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  }, 120_000);
+
   it('is there when the browser dies a second after the last key', async () => {
     const profile = mkdtempSync(join(tmpdir(), 'slateline-profile-'));
     const options = {
@@ -81,3 +96,13 @@ describe.skipIf(!hasBrowser)('a sheet that is being typed', () => {
     rmSync(profile, { recursive: true, force: true });
   }, 120_000);
 });
+
+/** In the browser: opens a new sheet, and the day after so many milliseconds, and the list of sheets. */
+async function leaveSoon({ surveyId, waitMs }: { surveyId: string; waitMs: number }): Promise<void> {
+  const rest = (ms: number) => new Promise((done) => setTimeout(done, ms));
+  location.hash = `#/sheets/${surveyId}/0199a000-0000-7000-8000-000000000300/new`;
+  await rest(waitMs);
+  location.hash = `#/day/${surveyId}`;
+  await rest(30);
+  location.hash = `#/sheets/${surveyId}`;
+}
