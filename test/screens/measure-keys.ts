@@ -84,3 +84,26 @@ export async function openEmptyPage(page: Page): Promise<void> {
   await page.setContent('<textarea aria-label="nothing else"></textarea>');
   await page.locator('textarea').focus();
 }
+
+/** The same page to the eye, and no program behind it: what the browser alone takes for a key. */
+export async function openStillSheet(page: Page, sheet: Page, address: string): Promise<void> {
+  const html = await sheet.evaluate(() => {
+    const copy = document.documentElement.cloneNode(true) as HTMLElement;
+    const written = [...document.querySelectorAll<HTMLInputElement>('input, textarea')].map(
+      (one) => one.value,
+    );
+    copy.querySelectorAll<HTMLInputElement>('input, textarea').forEach((one, i) => {
+      if (one.localName === 'textarea') one.textContent = written[i]!;
+      else one.setAttribute('value', written[i]!);
+    });
+    for (const script of copy.querySelectorAll('script, link[rel=modulepreload]')) script.remove();
+    return copy.outerHTML;
+  });
+  await page.route(address, (route) =>
+    route.fulfill({ contentType: 'text/html', body: `<!doctype html>${html}` }),
+  );
+  await page.goto(address);
+  const sections = page.locator('section');
+  const middle = sections.nth(Math.floor((await sections.count()) / 2));
+  await middle.locator('.species').last().focus();
+}
