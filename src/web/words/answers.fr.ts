@@ -82,7 +82,7 @@ export const answersFr: typeof answersEn = {
   notRecorded: 'non notée',
   below: (percent, bound) => `${percent} % : moins de ${bound} par ha`,
   stations: (withSpecies, all, animals) => `à ${withSpecies} stations sur ${all}, ${animals} animaux`,
-  atNone: (all, area) => `à aucune des ${all} stations, ${area} m² fouillés`,
+  atNone: (all, area) => `à aucune des ${all} stations, ${area} m² prospectés`,
   withCv: (seen, percent) => `${seen} ; CV\u00a0${percent}\u00a0%`,
   stock: (animals, low, high, area) => `stock ${animals} (${low} à ${high}) sur ${area}\u00a0ha`,
   stockBelow: (bound, area) => `stock de moins de ${bound} sur ${area}\u00a0ha`,
@@ -115,7 +115,7 @@ export const answersFr: typeof answersEn = {
     title: (species) => `D’où vient le nombre de ${species}`,
     sum: (animals, area, stations, withSpecies) =>
       `${animals} animaux sur ${area} m² à ${stations} stations où elle a été cherchée ; vue à ${withSpecies}.`,
-    rule: 'L’unité est la station : ses animaux sur sa surface fouillée. Les strates pèsent par leur surface sur la carte, jamais par le nombre de passages du bateau. Les bandes perdues et celles où elle n’a pas été cherchée ne comptent ni d’un côté ni de l’autre.',
+    rule: 'L’unité est la station : ses animaux sur sa surface prospectée. Les strates pèsent par leur surface sur la carte, jamais par le nombre de passages du bateau. Les bandes perdues et celles où elle n’a pas été cherchée ne comptent ni d’un côté ni de l’autre.',
     outside: (n) =>
       n === 1 ? '1 station n’est pas dans le nombre :' : `${n} stations ne sont pas dans le nombre :`,
     station: 'Station',
@@ -123,7 +123,7 @@ export const answersFr: typeof answersEn = {
     date: 'Jour',
     strip: 'Bandes',
     animals: 'Animaux',
-    area: 'Fouillé, m²',
+    area: 'Prospecté, m²',
     density: 'Par ha',
     open: (code) => `Bandes et animaux de ${code}`,
     sheet: 'Ouvrir la fiche',
@@ -143,7 +143,7 @@ export const answersFr: typeof answersEn = {
   },
   beltStates: {
     counted: 'comptée',
-    zero: 'fouillée, rien vu',
+    zero: 'prospectée, rien vu',
     'not looked for': 'non cherchée',
     lost: 'perdue ou non faite',
     unresolved: 'vide : attend une réponse',

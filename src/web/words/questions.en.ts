@@ -80,6 +80,8 @@ export const questionsEn = {
     clock: 'the clock of that device was behind',
     /** Tables and columns of the book; one that is not here is said as the book has it. */
     names: {} as Readonly<Record<string, string>>,
+    /** Reasons that this program writes of itself; a person's own is said as it was written. */
+    whys: {} as Readonly<Record<string, string>>,
     fields: (n: number) => (n === 1 ? '1 field' : `${n} fields`),
   },
 };

@@ -47,7 +47,7 @@ export const sheetsEn = {
     note: 'Note',
   },
   modes: { scuba: 'scuba', snorkel: 'snorkel', walking: 'walking', towed: 'towed' },
-  readAs: (position: string) => `read as ${position}`,
+  readAs: (position: string) => `Position: read as ${position}`,
   noTime: (text: string) =>
     `"${text}" is no time; as in 0810 or 8:10. Until it can be read it is kept in the note.`,
   needsDay: 'The day cannot be read; write it as in 2026-09-30 or 30 Sep, then save again.',

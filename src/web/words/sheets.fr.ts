@@ -51,7 +51,7 @@ export const sheetsFr: typeof sheetsEn = {
     note: 'Note',
   },
   modes: { scuba: 'scaphandre', snorkel: 'palmes et tuba', walking: 'à pied', towed: 'tracté' },
-  readAs: (position) => `lu comme ${position}`,
+  readAs: (position) => `Position lue comme ${position}`,
   noTime: (texte) =>
     `« ${texte} » n’est pas une heure ; par exemple 0810 ou 8h10. Tant qu’elle ne se lit pas, elle est gardée dans la note.`,
   needsDay: 'Le jour ne se lit pas ; écrivez-le comme 2026-09-30 ou 30 sept., puis enregistrez de nouveau.',

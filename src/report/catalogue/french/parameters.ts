@@ -103,7 +103,7 @@ const kinds = {
 const aspects = {
   method: 'façon de compter',
   'belt width': 'largeur de bande',
-  'searched area': 'surface fouillée',
+  'searched area': 'surface prospectée',
   depth: 'profondeur',
   season: 'saison',
   mode: 'façon de se déplacer',
