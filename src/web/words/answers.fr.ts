@@ -139,14 +139,14 @@ export const answersFr: typeof answersEn = {
     observed: 'cherchée',
     'not looked for': 'non cherchée',
     lost: 'perdue',
-    unresolved: 'vide : attend une réponse',
+    unresolved: 'en blanc : attend une réponse',
   },
   beltStates: {
     counted: 'comptée',
     zero: 'prospectée, rien vu',
     'not looked for': 'non cherchée',
     lost: 'perdue ou non faite',
-    unresolved: 'vide : attend une réponse',
+    unresolved: 'en blanc : attend une réponse',
     'later swim': 'passage suivant, hors du nombre',
   },
 };

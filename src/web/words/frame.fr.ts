@@ -9,7 +9,7 @@ export const frameFr: typeof frameEn = {
     answers: 'Réponses',
     papers: 'Documents',
   },
-  roomsLabel: 'Pièces',
+  roomsLabel: 'Rubriques',
   survey: 'Campagne',
   noSurvey: 'aucune campagne',
   language: 'Langue',
@@ -46,9 +46,9 @@ export const frameFr: typeof frameEn = {
     title: 'Trois entrées',
     demo: 'Visiter le carnet de démonstration',
     demoText:
-      'Trois campagnes dans des îles qui n’existent pas. Rien ne peut casser. Dans un nouveau terminal :',
+      'Trois campagnes dans des îles qui n’existent pas. On ne peut rien y casser. Dans un nouveau terminal :',
     demoHere:
-      'Vous y êtes : des campagnes dans des îles qui n’existent pas. Rien ne peut casser. La dernière :',
+      'Vous y êtes : des campagnes dans des îles qui n’existent pas. On ne peut rien y casser. La dernière :',
     newSurvey: 'Commencer une campagne',
     newSurveyText:
       'La nommer, choisir comment une station est faite, noter les strates. Puis saisir la première fiche.',
@@ -76,7 +76,7 @@ export const frameFr: typeof frameEn = {
     species: 'Espèces cherchées, une par ligne : nom, code, nom local',
     speciesExample: 'Holothuria scabra, HSC, holothurie de sable',
     make: 'Créer la campagne',
-    cancel: 'Laisser',
+    cancel: 'Annuler',
     asBefore: (campagne) => `comme dans ${campagne}`,
     asks: {
       name: 'La campagne doit avoir un nom.',
