@@ -88,7 +88,7 @@ const french: Readonly<Record<ServerCode, string>> = {
   'internal-error': 'erreur interne : une faute du programme, pas de vos données ; ce qui était écrit reste',
   'no-transects': 'aucune bande n’a été saisie',
   'fewer-transects': '{transects} bandes saisies sur {planned}',
-  'blank-transect': 'la bande {transect} est blanche : saisissez ce qui a été vu, ou cochez « rien vu »',
+  'blank-transect': 'la bande {transect} est en blanc : saisissez ce qui a été vu, ou cochez « rien vu »',
   'partial-without-reason':
     'la bande {transect} n’a pas été parcourue en entier, et personne n’a écrit pourquoi',
   'selection-unknown':
