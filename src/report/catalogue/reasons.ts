@@ -23,7 +23,7 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
   'lone-station':
     'One station in {strata}: a mean, but no spread; visit another, or take the stratum together with one of like habitat (density --merge)',
   'one-station': 'One station ({station}): a density there, but no spread',
-  'too-few-in-subpopulation': 'Only {stations} of the stations lie in {name}: too few for a spread',
+  'too-few-in-subpopulation': 'Too few of the stations ({stations}) lie in {name} for a spread',
   'hand-picked-only':
     'The stations in {where} were picked by hand: the mean is that of the stations visited, and speaks for no other place',
   'no-station': 'No station was worked in {where}',

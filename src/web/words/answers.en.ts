@@ -81,7 +81,7 @@ export const answersEn = {
   notRecorded: 'not recorded',
   below: (percent: string, bound: string) => `${percent} %: below ${bound} per ha`,
   stations: (withSpecies: string, all: string, animals: string) =>
-    `at ${withSpecies} of ${all} stations, ${animals} animals`,
+    `at ${withSpecies} of ${all} stations, ${animals} ${animals === '1' ? 'animal' : 'animals'}`,
   atNone: (all: string, area: string) => `at none of ${all} stations, ${area} m² searched`,
   withCv: (seen: string, percent: string) => `${seen}; CV\u00a0${percent}\u00a0%`,
   stock: (animals: string, low: string, high: string, area: string) =>
@@ -90,8 +90,13 @@ export const answersEn = {
   origin: 'Where does this come from?',
   originOf: (what: string) => `Where does this come from: ${what}`,
   remarks: (n: number) => (n === 1 ? '1 remark' : `${n} remarks`),
-  leftOut: (place: string, reason: string) => `Left out: ${place}: ${reason}`,
-  belt: (code: string) => `belt ${code}`,
+  /** The reason names the station and the belt. */
+  leftOut: (reason: string) => `Left out: ${reason}`,
+  ofAll: 'Of every answer shown',
+  leftOutOfAll: (n: number) =>
+    n === 1 ? '1 belt or station is left out of them' : `${n} belts or stations are left out of them`,
+  ofPlaces: (n: number) =>
+    n === 1 ? 'Remarks on every answer of one place' : `Remarks on every answer of a place (${n} places)`,
   sizesTitle: 'Lengths',
   sizesText:
     'Lengths raised to the counts: each bar is the share of one class of 20 mm. Heights and millimetres are the same for all rows.',
@@ -114,7 +119,7 @@ export const answersEn = {
     back: 'Back to the answers',
     title: (species: string) => `Where the number of ${species} comes from`,
     sum: (animals: string, area: string, stations: string, withSpecies: string) =>
-      `${animals} animals on ${area} m² at ${stations} stations that looked for it; seen at ${withSpecies}.`,
+      `${animals} ${animals === '1' ? 'animal' : 'animals'} on ${area} m² at ${stations} ${stations === '1' ? 'station' : 'stations'} that looked for it; seen at ${withSpecies}.`,
     rule: 'The station is the unit: its animals over its searched area. Strata weigh by their mapped area, never by how often the boat went there. Lost belts and belts where it was not looked for are in neither.',
     outside: (n: number) =>
       n === 1 ? '1 station is not in the number:' : `${n} stations are not in the number:`,

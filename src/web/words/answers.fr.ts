@@ -46,7 +46,7 @@ export const answersFr: typeof answersEn = {
       : `Ce navigateur n’a pas encore vu les réponses de ${n} campagnes ; elles ne sont pas montrées.`,
   interval: 'Intervalle',
   intervals: {
-    clumped: 'animaux en groupes (habituel)',
+    clumped: 'animaux agrégés (habituel)',
     lognormal: 'log-normal',
     t: 'symétrique (t de Student)',
     percentile: 'stations tirées de nouveau, percentiles',
@@ -59,8 +59,8 @@ export const answersFr: typeof answersEn = {
   empty:
     'Il n’y a pas encore de réponse : aucune espèce n’est cherchée dans cette campagne, ou aucune fiche n’a été saisie. Saisissez la première sous Fiches.',
   noneChosen: 'Rien ne correspond à ce choix. Prenez toutes les espèces et tous les lieux pour tout voir.',
-  held: (n) => (n === 1 ? '1 réponse est retenue' : `${n} réponses sont retenues`),
-  heldText: 'Aucun nombre n’est donné avant que sa raison soit éclaircie.',
+  held: (n) => (n === 1 ? '1 réponse est en suspens' : `${n} réponses sont en suspens`),
+  heldText: 'Aucun nombre n’est donné tant que la raison n’est pas éclaircie.',
   accept: {
     open: 'Continuer malgré cela',
     text: 'Les nombres sont alors donnés avec votre nom et votre raison à côté. Cela vaut sur cet écran jusqu’à ce que vous le quittiez ; le rapport et les questions restent comme ils sont.',
@@ -68,39 +68,50 @@ export const answersFr: typeof answersEn = {
     why: 'Pourquoi',
     give: 'Donner les nombres',
     needed: 'Qui en répond, et pourquoi ? Les deux sont imprimés avec le résultat.',
-    given: (who, why) => `Réponses retenues, laissées passer par ${who}, qui a donné pour raison : ${why}`,
-    back: 'Les retenir de nouveau',
+    given: (who, why) => `Réponses en suspens, données quand même par ${who}, pour cette raison : ${why}`,
+    back: 'Les remettre en suspens',
   },
   toQuestions: 'Aux questions',
   bandsTitle: 'Animaux par hectare',
   bandsText:
-    'Plus le bandeau est sombre, plus les comptages parlent pour cette densité. Le grand trait est l’estimation, les traits fins sont les bouts de l’intervalle. Là où rien n’a été noté, le bandeau s’efface à partir de zéro ; le trait pointillé est la borne si les animaux sont dispersés, le trait plein s’ils sont en groupes.',
+    'Plus le bandeau est sombre, plus les comptages appuient cette densité. Le grand trait est l’estimation, les traits fins sont les bornes de l’intervalle. Là où rien n’a été observé, le bandeau s’efface à partir de zéro ; le trait pointillé est la borne si les animaux sont dispersés, le trait plein s’ils sont agrégés.',
   axis: (even) => `animaux par hectare : régulier jusqu’à ${even}, puis chaque pas multiplie`,
   perHa: (value) => `${value} par ha`,
   between: (percent, low, high) => `${percent} % : ${low} à ${high}`,
   noSpread: 'on ne sait pas de combien cela peut s’écarter',
-  notRecorded: 'non notée',
+  notRecorded: 'non observée',
   below: (percent, bound) => `${percent} % : moins de ${bound} par ha`,
-  stations: (withSpecies, all, animals) => `à ${withSpecies} stations sur ${all}, ${animals} animaux`,
-  atNone: (all, area) => `à aucune des ${all} stations, ${area} m² prospectés`,
+  stations: (withSpecies, all, animals) =>
+    `à ${several(withSpecies, 'station')} sur ${all}, ${animals} ${animals === '1' ? 'animal' : 'animaux'}`,
+  atNone: (all, area) => `à aucune station sur ${all}, ${area} m² prospectés`,
   withCv: (seen, percent) => `${seen} ; CV\u00a0${percent}\u00a0%`,
   stock: (animals, low, high, area) => `stock ${animals} (${low} à ${high}) sur ${area}\u00a0ha`,
   stockBelow: (bound, area) => `stock de moins de ${bound} sur ${area}\u00a0ha`,
   origin: 'D’où vient ce nombre ?',
   originOf: (what) => `D’où vient ce nombre : ${what}`,
   remarks: (n) => (n === 1 ? '1 remarque' : `${n} remarques`),
-  leftOut: (place, reason) => `Laissé de côté : ${place} : ${reason}`,
-  belt: (code) => `bande ${code}`,
+  leftOut: (reason) => `Laissé de côté : ${reason}`,
+  ofAll: 'Pour toutes les réponses montrées',
+  leftOutOfAll: (n) =>
+    n === 1
+      ? '1 bande ou station en est laissée de côté'
+      : `${n} bandes ou stations en sont laissées de côté`,
+  ofPlaces: (n) =>
+    n === 1
+      ? 'Remarques sur toutes les réponses d’un lieu'
+      : `Remarques valables pour tout un lieu (${n} lieux)`,
   sizesTitle: 'Longueurs',
   sizesText:
-    'Longueurs ramenées aux comptages : chaque barre est la part d’une classe de 20 mm. Hauteurs et millimètres sont les mêmes pour toutes les lignes.',
+    'Longueurs étendues aux animaux comptés : chaque barre est la part d’une classe de 20 mm. Hauteurs et millimètres sont les mêmes pour toutes les lignes.',
   mean: (mm, se) => `moyenne ${mm} mm (erreur type ${se} mm)`,
   meanOnly: (mm) => `moyenne ${mm} mm`,
   middle: (p10, p50, p90) => `la moitié jusqu’à ${p50} mm ; 8 sur 10 de ${p10} à ${p90} mm`,
-  measured: (measured, animals) => `${measured} animaux mesurés sur ${animals}`,
+  measured: (measured, animals) =>
+    `${several(measured, 'mesuré')} sur ${animals} ${animals === '1' ? 'animal' : 'animaux'}`,
   atLeast: (limit, share) => `${share} % d’au moins ${limit} mm`,
   atLeastBetween: (percent, low, high) => ` (${percent} % : ${low} à ${high} %)`,
-  borrowed: (animals) => `les longueurs de ${animals} animaux sont prises à d’autres stations`,
+  borrowed: (animals) =>
+    `longueurs empruntées à d’autres stations pour ${animals} ${animals === '1' ? 'animal' : 'animaux'}`,
   barsInWords: (what) => `parts des classes de longueur, ${what}`,
   table: 'Tableau',
   tableText:
@@ -114,8 +125,8 @@ export const answersFr: typeof answersEn = {
     back: 'Retour aux réponses',
     title: (species) => `D’où vient le nombre de ${species}`,
     sum: (animals, area, stations, withSpecies) =>
-      `${animals} animaux sur ${area} m² à ${stations} stations où elle a été cherchée ; vue à ${withSpecies}.`,
-    rule: 'L’unité est la station : ses animaux sur sa surface prospectée. Les strates pèsent par leur surface sur la carte, jamais par le nombre de passages du bateau. Les bandes perdues et celles où elle n’a pas été cherchée ne comptent ni d’un côté ni de l’autre.',
+      `${animals} ${animals === '1' ? 'animal' : 'animaux'} sur ${area} m², à ${several(stations, 'station')} où l’espèce a été cherchée ; vue à ${withSpecies}.`,
+    rule: 'L’unité est la station : ses animaux sur sa surface prospectée. Chaque strate pèse selon sa surface sur la carte, jamais selon le nombre de passages du bateau. Les bandes perdues et celles où l’espèce n’a pas été cherchée ne comptent ni d’un côté ni de l’autre.',
     outside: (n) =>
       n === 1 ? '1 station n’est pas dans le nombre :' : `${n} stations ne sont pas dans le nombre :`,
     station: 'Station',
@@ -150,3 +161,8 @@ export const answersFr: typeof answersEn = {
     'later swim': 'passage suivant, hors du nombre',
   },
 };
+
+/** What one has is said in the singular. */
+function several(n: string, what: string): string {
+  return `${n} ${what}${n === '0' || n === '1' ? '' : 's'}`;
+}

@@ -24,8 +24,7 @@ export const reasonsFr: Readonly<Record<ReasonCode, string>> = {
   'lone-station':
     'Une seule station dans {strata} : une moyenne, mais sans dispersion ; visitez-en une autre, ou prenez la strate avec une autre d’habitat semblable (density --merge)',
   'one-station': 'Une seule station ({station}) : une densité à cet endroit, mais sans dispersion',
-  'too-few-in-subpopulation':
-    'Seules {stations} des stations sont dans {name} : trop peu pour une dispersion',
+  'too-few-in-subpopulation': 'Trop peu de stations ({stations}) sont dans {name} pour une dispersion',
   'hand-picked-only':
     'Les stations de {where} ont été choisies à la main : la moyenne est celle des stations visitées et ne parle pour aucun autre lieu',
   'no-station': 'Aucune station n’a été visitée dans {where}',
