@@ -15,7 +15,8 @@ const english = {
   'wrong-method': 'this address does not know that method',
   'no-such-survey': 'this survey is not in the book; it may have been withdrawn',
   'no-such-station': 'this station is not in the survey; it may have been withdrawn',
-  'no-such-photo': 'this photo is not in the book',
+  'no-such-photo':
+    'this photo is not in the book; it may have been taken away: then it can be brought back under Photos',
   'no-such-job': 'this piece of work is not known; it ended before the server was started again',
   'sheet-changed':
     'somebody else saved this sheet in between; nothing was written: look at both and save what is right',
@@ -66,7 +67,8 @@ const french: Readonly<Record<ServerCode, string>> = {
   'wrong-method': 'cette adresse ne connaît pas cette méthode',
   'no-such-survey': 'cette campagne n’est pas dans le carnet ; elle a peut-être été retirée',
   'no-such-station': 'cette station n’est pas dans la campagne ; elle a peut-être été retirée',
-  'no-such-photo': 'cette photo n’est pas dans le carnet',
+  'no-such-photo':
+    'cette photo n’est pas dans le carnet ; elle en a peut-être été ôtée : on peut alors la remettre sous Photos',
   'no-such-job': 'ce travail n’est pas connu ; il a pris fin avant le redémarrage du serveur',
   'sheet-changed':
     'quelqu’un d’autre a enregistré cette fiche entre-temps ; rien n’a été écrit : comparez les deux et enregistrez ce qui est juste',

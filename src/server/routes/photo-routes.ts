@@ -4,12 +4,16 @@ import * as z from 'zod';
 import { checksumSchema, photoContentSchema } from '../../survey/photo-words.ts';
 import { pictureType } from '../../survey/picture-type.ts';
 import { type PhotoReady, photoList, readyNewPhoto, readyPhotoChange } from '../../tasks/sheets/photo.ts';
+import { photosAway, readyPhotoAway, readyPhotoBack } from '../../tasks/sheets/photo-away.ts';
 import {
   changePhotoSchema,
   newPhotoSchema,
   type PhotoSaved,
+  photoAwaySchema,
+  photoBackSchema,
   photoListSchema,
   photoSavedSchema,
+  photosAwaySchema,
 } from '../../tasks/sheets/photo-schemas.ts';
 import { optionalId, optionalText, toolsNow } from '../common-schemas.ts';
 import { Refusal } from '../refusal.ts';
@@ -68,6 +72,34 @@ export const photoRoutes = [
     answer: photoSavedSchema,
     handle: async ({ params: { sha256 }, body }, house) =>
       savePhoto(sha256, () => readyPhotoChange(sha256, body, toolsNow(house)), house),
+  }),
+  route({
+    method: 'post',
+    path: '/api/photos/{sha256}/away',
+    summary: 'takes it away, with a reason: the history keeps it and its file stays; answers it as it was',
+    params,
+    body: photoAwaySchema,
+    answer: photoSavedSchema,
+    handle: async ({ params: { sha256 }, body }, house) =>
+      savePhoto(sha256, () => readyPhotoAway(sha256, body, toolsNow(house)), house),
+  }),
+  route({
+    method: 'post',
+    path: '/api/photos/{sha256}/back',
+    summary: 'brings back one that was taken away, as it was',
+    params,
+    body: photoBackSchema,
+    answer: photoSavedSchema,
+    handle: async ({ params: { sha256 }, body }, house) =>
+      savePhoto(sha256, () => readyPhotoBack(sha256, body, toolsNow(house)), house),
+  }),
+  route({
+    method: 'get',
+    path: '/api/photos-away',
+    summary: 'photos that were taken away: of a survey with those that no survey had; without one, all',
+    query: z.object({ surveyId: optionalId }),
+    answer: photosAwaySchema,
+    handle: async ({ query }, house) => ({ photos: await photosAway(query.surveyId, toolsNow(house)) }),
   }),
   route({
     method: 'get',

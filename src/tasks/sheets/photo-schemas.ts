@@ -7,7 +7,7 @@ import {
   photoContentSchema,
   wallClockSchema,
 } from '../../survey/photo-words.ts';
-import { savedBy, uuid } from './sheet-schemas.ts';
+import { savedBy, shortText, uuid } from './sheet-schemas.ts';
 
 const { matchedBy, orientation, timeFrom, note } = photoContentSchema.shape;
 
@@ -61,6 +61,23 @@ export const changePhotoSchema = z.object({
 });
 export type ChangePhoto = z.infer<typeof changePhotoSchema>;
 export type ChangePhotoRequest = z.input<typeof changePhotoSchema>;
+
+/** Taken or added by mistake: the reason is asked for. */
+export const photoAwaySchema = z.object({ ...savedBy, why: shortText });
+export type PhotoAway = z.infer<typeof photoAwaySchema>;
+
+export const photoBackSchema = z.object({
+  requestId: uuid,
+  who: savedBy.who,
+  why: savedBy.why.unwrap().default('photo brought back'),
+  device: savedBy.device,
+});
+export type PhotoBack = z.infer<typeof photoBackSchema>;
+
+/** A photo that is away, as it was, with who took it away, why, and when (ISO instant). */
+const photoGoneSchema = photoInBookSchema.extend({ who: z.string(), why: z.string(), at: z.string() });
+export type PhotoGone = z.infer<typeof photoGoneSchema>;
+export const photosAwaySchema = z.object({ photos: z.array(photoGoneSchema) });
 
 export const stalePhotoSchema = z.object({
   code: z.literal('photo-changed'),

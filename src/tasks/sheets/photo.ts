@@ -86,7 +86,7 @@ async function findPhoto(sha256: string, store: Store): Promise<Photo | null> {
   return (await store.all('photo')).find((photo) => photo.sha256 === sha256) ?? null;
 }
 
-async function stationOf(id: string | null, store: SheetTools['store']): Promise<Station | null> {
+export async function stationOf(id: string | null, store: SheetTools['store']): Promise<Station | null> {
   return id === null ? null : ((await store.stationRecords(id)).stations[0] ?? null);
 }
 
@@ -128,7 +128,7 @@ function toWrite(
   return { state: 'to write', act, photo: photoInBook(after, tools.digest) };
 }
 
-function photoInBook(photo: Photo, digest: SheetTools['digest']): PhotoInBook {
+export function photoInBook(photo: Photo, digest: SheetTools['digest']): PhotoInBook {
   const { sha256, surveyId, stationId, content } = photo;
   return { revision: digest(plainText(photo)), sha256, surveyId, stationId, ...content };
 }

@@ -8,6 +8,7 @@ import { photoRequest } from './photo-request.ts';
 import {
   baseOf,
   changeWaiting,
+  dropSayings,
   type PhotoSaying,
   photoSent,
   type WaitingPhoto,
@@ -61,8 +62,12 @@ export async function sayOfPhoto(saying: Saying): Promise<void> {
     const standing = (await waitingPhotosNow()).findLast((one) => one.sha256 === saying.sha256);
     const requestId = newId();
     const fresh = { state: 'waiting', message: null, theirs: null, requestId } as const;
-    if (standing === undefined) {
-      await changeWaiting([{ ...saying, ...fresh, picture: null, addedAt: new Date().toISOString() }]);
+    // Whether its bytes have reached the book already, only the book can say: they go first, then it is taken away.
+    const goesBehind =
+      saying.said.away !== undefined && standing?.picture != null && standing.theirs === null;
+    if (standing === undefined || goesBehind) {
+      const base = goesBehind ? null : saying.base;
+      await changeWaiting([{ ...saying, ...fresh, base, picture: null, addedAt: new Date().toISOString() }]);
     } else {
       const { stationCode, surveyId, who } = saying;
       const said = { ...standing.said, ...saying.said };
@@ -111,15 +116,25 @@ async function sendAll(): Promise<void> {
       stuck.add(photo.sha256);
       continue;
     }
+    if (await hasToWait(photo)) continue;
     const base = await baseOf(photo);
     const { path, asking } = photoRequest(photo, base);
     const answer = await asked(path, photoSavedSchema, asking);
     if (answer.state === 'unreachable' || (answer.state === 'refused' && answer.status >= 500)) break;
-    if (answer.state === 'ok') await photoSent(photo, { base, revision: answer.value.revision });
-    else await refused(photo, answer);
+    if (answer.state === 'ok') {
+      if (photo.said.away !== undefined) await dropSayings(photo.sha256);
+      await photoSent(photo, { base, revision: answer.value.revision });
+    }
+    if (answer.state === 'refused') await refused(photo, answer);
     if (answer.state === 'refused') stuck.add(photo.sha256);
     await told();
   }
+}
+
+/** Taken away while its own bytes still wait: they go first, on another round, or wait for a person. */
+async function hasToWait({ said, sha256 }: WaitingPhoto): Promise<boolean> {
+  if (said.away === undefined) return false;
+  return (await waitingPhotosNow()).some((one) => one.sha256 === sha256 && one.picture !== null);
 }
 
 async function refused(
@@ -127,6 +142,8 @@ async function refused(
   { status, code, message, body }: Extract<Answer<unknown>, { state: 'refused' }>,
 ): Promise<void> {
   if (code === 'no-such-station') return waitForSheet(photo);
+  // The book never had it, or has it no more: that is what was wanted.
+  if (code === 'no-such-photo' && photo.said.away !== undefined) return dropSayings(photo.sha256);
   const theirs = status === 409 ? (stalePhotoSchema.safeParse(body).data?.theirs ?? null) : null;
   await changeWaiting([{ ...photo, state: theirs === null ? 'refused' : 'conflict', message, theirs }]);
 }

@@ -78,3 +78,19 @@ describe('the photos a person sees', () => {
     });
   });
 });
+
+describe('a photo taken away here', () => {
+  const away = { away: 'a picture of the lunch' };
+
+  it('is seen no more, whether the book has it or its bytes still wait', () => {
+    expect(shownPhotos([inBook], [waiting({ said: away })])).toEqual([]);
+    const added = waiting({ sha256: other, picture: new Blob(['bytes']) });
+    expect(shownPhotos([], [added, waiting({ sha256: other, said: away })])).toEqual([]);
+  });
+
+  it('is seen while somebody else said otherwise, or the book refused', () => {
+    for (const state of ['conflict', 'refused'] as const) {
+      expect(shownPhotos([inBook], [waiting({ said: away, state })])).toHaveLength(1);
+    }
+  });
+});

@@ -19,9 +19,11 @@ export function shownPhotos(
   const shown = new Map<string, ShownPhoto>(
     inBook.map((photo) => [photo.sha256, { ...photo, picture: null, waits: false }]),
   );
+  const away = new Set<string>();
   for (const one of waiting) {
     // What the book said against it stands until a person has looked.
     if (one.state === 'conflict') continue;
+    if (one.said.away !== undefined && one.state === 'waiting') away.add(one.sha256);
     const standing = shown.get(one.sha256) ?? asAdded(one);
     shown.set(one.sha256, {
       ...standing,
@@ -31,7 +33,9 @@ export function shownPhotos(
     });
   }
   const place = ({ takenAt, name }: ShownPhoto) => `${takenAt ?? '~'} ${name}`;
-  return [...shown.values()].toSorted((a, b) => (place(a) < place(b) ? -1 : 1));
+  return [...shown.values()]
+    .filter(({ sha256 }) => !away.has(sha256))
+    .toSorted((a, b) => (place(a) < place(b) ? -1 : 1));
 }
 
 function asAdded({ sha256, surveyId, file }: WaitingPhoto): ShownPhoto {

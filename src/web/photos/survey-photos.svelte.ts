@@ -10,6 +10,8 @@ export interface SurveyPhotos {
   readonly all: readonly ShownPhoto[];
   /** Whether they have been looked for. */
   readonly ready: boolean;
+  /** After something was done straight in the book. */
+  readAgain(): void;
   addressOf(photo: Pick<ShownPhoto, 'sha256' | 'picture'>): string;
 }
 
@@ -51,6 +53,7 @@ export function surveyPhotos(surveyId: () => string): SurveyPhotos {
     get ready() {
       return ready;
     },
+    readAgain: () => void read(),
     addressOf,
   };
 }

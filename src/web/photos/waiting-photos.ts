@@ -36,6 +36,8 @@ export interface PhotoSaying {
   readonly stationId?: string | null;
   readonly takenAt?: string | null;
   readonly note?: string | null;
+  /** Why it is taken away; it goes behind everything else that waits of it. */
+  readonly away?: string;
 }
 
 /** In the order of adding: identities of requests grow. */
@@ -51,6 +53,13 @@ export async function changeWaiting(
   const work = (await database()).transaction('photos', 'readwrite', { durability: 'strict' });
   const out = instead === undefined ? [] : [work.store.delete(instead)];
   await Promise.all([...out, ...putIn.map((one) => work.store.put(one)), work.done]);
+}
+
+/** A photo that is away has no station and no note: what else was said of it here is not sent any more. */
+export async function dropSayings(sha256: string): Promise<void> {
+  const work = (await database()).transaction('photos', 'readwrite', { durability: 'strict' });
+  const said = (await work.store.getAll()).filter((one) => one.sha256 === sha256 && one.picture === null);
+  await Promise.all([...said.map(({ requestId }) => work.store.delete(requestId)), work.done]);
 }
 
 /** The book has it: remembers what became of the revision it was said of, for what is said of it after. */

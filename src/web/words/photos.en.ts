@@ -45,6 +45,22 @@ export const photosEn = {
   more: (loose: number) =>
     loose === 0 ? 'More of the photo' : `More of the photo, and ${loose} without a station`,
   timeAndNote: 'Time and note',
+  away: {
+    open: 'Taken or added by mistake?',
+    text: 'It leaves every list. The history keeps who took it away and why, and its file stays in the folder of the book: on the page of photos it can be brought back as it was.',
+    why: 'Why is it no photo of this survey?',
+    take: 'Take it away',
+    needsWhy: 'Say why: the history keeps it, for whoever looks for this photo.',
+    allTheSame: 'Take it away all the same',
+    keep: 'Leave it in the book after all',
+    gone: (n: number) => (n === 1 ? '1 photo was taken away' : `${n} photos were taken away`),
+    goneText: 'What was taken away still lies in the folder of the book.',
+    look: 'Look at it',
+    said: (at: string, who: string, why: string) => `taken away ${at} (UTC) by ${who}: ${why}`,
+    back: 'Bring it back',
+    needsBook:
+      'Bringing a photo back needs the book, and it does not answer. Start the program that holds it and press again.',
+  },
   pageTitle: 'Photos without a station',
   pageText:
     'Add the photos of the day at once and say for each to which station it belongs. The times are those on the clock of the camera.',
@@ -70,6 +86,7 @@ export const photosEn = {
   states: {
     picture: 'saved on this laptop, waits for the book',
     match: 'in the book; its station waits for the book or for its sheet',
+    away: 'taken away here; the book does not know it yet',
     conflict: 'the book says otherwise',
     refused: 'the book refused it',
   },
