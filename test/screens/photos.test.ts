@@ -513,7 +513,9 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       await page.locator('.frame img').waitFor();
       await look('photos-panel');
       await page.locator('aside summary').first().click();
-      await page.locator('aside details details summary').click();
+      const more = page.locator('aside details details summary');
+      await more.first().click();
+      await more.nth(1).click();
       await look('photos-panel-open');
       await context.close();
     },

@@ -4,6 +4,7 @@ import type { Answer } from '../state/api.ts';
 import { newId } from '../state/new-id.ts';
 import { addPhoto, sendUnkept } from './photo-sender.svelte.ts';
 import { type PhotoRead, readPhoto } from './read-photo.ts';
+import { smallPicture } from './small-pictures.ts';
 import type { WaitingPhoto } from './waiting-photos.ts';
 
 export interface PhotoTarget {
@@ -38,11 +39,16 @@ export async function addPhotos(
     notKept: [],
     refused: [],
   };
+  let drawn: Promise<unknown> = Promise.resolve();
   for (const [i, file] of files.entries()) {
     onRead(i + 1);
     const read = await readPhoto(file);
-    if (read.state === 'read') await addOne(read, target, became);
-    else if (read.state === 'no picture') became.notPictures.push(file.name);
+    if (read.state === 'read') {
+      await addOne(read, target, became);
+      // From the bytes at hand, while the next file is read; never more than one behind, for they are large.
+      await drawn;
+      drawn = smallPicture(read, () => true);
+    } else if (read.state === 'no picture') became.notPictures.push(file.name);
     else if (read.state === 'too large') became.tooLarge.push(file.name);
     else became.unreadable.push(file.name);
   }
