@@ -3,21 +3,20 @@
  * bare cost of the draws: `node bench/change.ts`.
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { seededRandom } from '../src/maths/random.ts';
 import { openBook } from '../src/store/book-folder.ts';
 import { observeSpecies } from '../src/survey/observation.ts';
 import { compareSurveys } from '../src/tasks/compare-surveys.ts';
 import { followTrend } from '../src/tasks/follow-trend.ts';
+import { ownFolder } from '../test/own-folder.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { clocked, inTurns, peakMemoryMb, timed } from './clock.ts';
 import { takeAll } from './estimate-archive.ts';
 import { importArchive } from './import-archive.ts';
 
 const permutations = 9999;
-const work = mkdtempSync(join(tmpdir(), 'slateline-bench-'));
+const work = ownFolder('bench');
 writeArchive(join(work, 'csv'), fullArchive);
 await importArchive(join(work, 'csv'), join(work, 'book'));
 const imported = peakMemoryMb();
@@ -66,4 +65,3 @@ process.stdout.write(
   `change / bare draws ${ratio.toFixed(2)}; peak memory ${peakMemoryMb()} MB (after the import ${imported})\n`,
 );
 await store.close();
-rmSync(work, { recursive: true, force: true });

@@ -3,19 +3,18 @@
  * most two: reading with lengths, and every check, take no more than twice the reading with lengths alone.
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openBook } from '../src/store/book-folder.ts';
 import { checkSurveys, problemsOf } from '../src/tasks/check-survey.ts';
 import { allChecks } from '../src/tasks/checks/all-checks.ts';
 import { noGround } from '../src/tasks/checks/ground.ts';
 import { readBookWords, takeInHand } from '../src/tasks/take-in-hand.ts';
+import { ownFolder } from '../test/own-folder.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { clocked, inTurns } from './clock.ts';
 import { importArchive } from './import-archive.ts';
 
-const work = mkdtempSync(join(tmpdir(), 'slateline-bench-'));
+const work = ownFolder('bench');
 const say = (text: string) => process.stdout.write(`${text}\n`);
 const { animals } = writeArchive(join(work, 'csv'), fullArchive);
 await importArchive(join(work, 'csv'), join(work, 'book'));
@@ -48,4 +47,3 @@ say(`${questions} questions on 30 000 clean belts. The dearest checks:`);
 const dearest = [...msOf].sort((a, b) => b[1] - a[1]).slice(0, 6);
 for (const [code, ms] of dearest) say(`  ${code} ${ms.toFixed(0)} ms`);
 await store.close();
-rmSync(work, { recursive: true, force: true });

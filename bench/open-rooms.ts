@@ -3,18 +3,17 @@
  * same tables, and how long a save and a question wait while an import runs: `node bench/open-rooms.ts`.
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { identityMaker } from '../src/cli/identity.ts';
 import { openBook } from '../src/store/book-folder.ts';
 import { sendSheet, servedSheet, startServer, stopServer } from '../test/faults/served-sheets.ts';
+import { ownFolder } from '../test/own-folder.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { median, timed } from './clock.ts';
 import { bareScan } from './estimate-archive.ts';
 import { importArchive } from './import-archive.ts';
 
-const work = mkdtempSync(join(tmpdir(), 'slateline-rooms-'));
+const work = ownFolder('bench');
 const book = join(work, 'book');
 const newId = identityMaker(Date.now);
 const size = { belts: 6, lengthsEach: 4 };
@@ -50,7 +49,6 @@ await afterSave();
 await everySurvey();
 await whileImporting();
 await stopServer(served);
-rmSync(work, { recursive: true, force: true });
 
 function bare(): number {
   return bareScan(join(book, 'book.sqlite'), 'id, transect_id, species_id, count');

@@ -3,18 +3,17 @@
  * its lengths: `node bench/report.ts`.
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { renderReport } from '../src/report/page.ts';
 import { openBook } from '../src/store/book-folder.ts';
 import { defaultReportRequest, reportInput } from '../src/tasks/report.ts';
+import { ownFolder } from '../test/own-folder.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { peakMemoryMb, timed } from './clock.ts';
 import { importArchive } from './import-archive.ts';
 
-const work = mkdtempSync(join(tmpdir(), 'slateline-report-'));
+const work = ownFolder('bench');
 writeArchive(join(work, 'csv'), fullArchive);
 await importArchive(join(work, 'csv'), join(work, 'book'));
 const imported = peakMemoryMb();
@@ -44,4 +43,3 @@ const lines = [
 ];
 process.stdout.write(`${lines.join('\n')}\n`);
 await store.close();
-rmSync(work, { recursive: true, force: true });

@@ -4,8 +4,6 @@
  * densities alone. The station left out is measured against making every estimate again.
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Archive } from '../src/estimates/density/archive.ts';
 import { DensityEstimator } from '../src/estimates/density/density-estimator.ts';
@@ -23,6 +21,7 @@ import { estimateDensity } from '../src/tasks/estimate-density.ts';
 import { tellSensitivity } from '../src/tasks/sensitivity.ts';
 import { estimateStatus as tellStatus } from '../src/tasks/status.ts';
 import { readBookWords, takeInHand } from '../src/tasks/take-in-hand.ts';
+import { ownFolder } from '../test/own-folder.ts';
 import { fullArchive, writeArchive } from './archive.ts';
 import { clocked, inTurns, peakMemoryMb, type Rounds, timed } from './clock.ts';
 import { bareDrawing } from './estimate-archive.ts';
@@ -50,7 +49,7 @@ const clumped = new DensityEstimator(defaultDensitySettings);
 const plain = new DensityEstimator({ ...defaultDensitySettings, interval: 'lognormal' });
 const archive = new Archive();
 
-const work = mkdtempSync(join(tmpdir(), 'slateline-bench-'));
+const work = ownFolder('bench');
 const say = (text: string) => process.stdout.write(`${text}\n`);
 writeArchive(join(work, 'csv'), fullArchive);
 await importArchive(join(work, 'csv'), join(work, 'book'));
@@ -122,7 +121,6 @@ say(
   `memory at most ${peakMemoryMb()} MB (after the import ${imported} MB), all surveys held with their lengths`,
 );
 await store.close();
-rmSync(work, { recursive: true, force: true });
 
 interface Pair {
   readonly survey: SurveyInHand;

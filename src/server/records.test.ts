@@ -26,7 +26,7 @@ beforeAll(async () => {
   const { body } = await server.call('GET', '/api/surveys');
   survey = body.surveys.at(-1).survey;
   records = await recordsNow();
-}, 60_000);
+});
 
 const path = (rest: string) => `/api/surveys/${survey.id}/${rest}`;
 

@@ -1,12 +1,11 @@
 /** The full run: `node test/faults/run.ts [KILLS] [SEED]` kills 200 imports and 200 saves at random moments. */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { ownFolder } from '../own-folder.ts';
 import { killAtRandom } from './kill-at-random.ts';
 
 const [kills = '200', seed = '1'] = process.argv.slice(2);
-const home = mkdtempSync(join(tmpdir(), 'kill-run-'));
+const home = ownFolder('kills');
 let wrong = 0;
 for (const kind of ['imports', 'saves'] as const) {
   const order = { folder: join(home, kind), kind, kills: Number(kills), seed: Number(seed) };
@@ -16,5 +15,4 @@ for (const kind of ['imports', 'saves'] as const) {
   process.stdout.write(`${kind}: ${JSON.stringify(tally)}\n`);
   wrong += tally.wrong.length;
 }
-rmSync(home, { recursive: true });
 process.exitCode = wrong === 0 ? 0 : 1;

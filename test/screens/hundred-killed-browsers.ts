@@ -5,10 +5,8 @@
  * on the laptop. `node test/screens/hundred-killed-browsers.ts [100] [seed]`
  */
 
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { ownFolder } from '../own-folder.ts';
 import { startOwnedBrowser } from './owned-browser.ts';
 import { lastSurvey, serveDemo, stationsOf } from './screen-helper.ts';
 import { inventSlate, typeStation } from './typist.ts';
@@ -16,7 +14,7 @@ import { generatorFrom } from './typist-luck.ts';
 
 const times = Number(process.argv[2] ?? 100);
 const luck = generatorFrom(Number(process.argv[3] ?? 9));
-const profile = mkdtempSync(join(tmpdir(), 'slateline-profile-'));
+const profile = ownFolder('profile');
 const served = await serveDemo();
 const surveyId = await lastSurvey(served.url);
 const listAddress = `${served.url}#/sheets/${surveyId}`;
@@ -48,7 +46,6 @@ process.stdout.write(
 );
 await browser.kill();
 await served.remove();
-rmSync(profile, { recursive: true, force: true });
 process.exitCode = codes.size === times && whole.length === times && drafts.size === times ? 0 : 1;
 
 async function oneSheetAndAHalf(page: Page, i: number): Promise<void> {

@@ -57,7 +57,7 @@ beforeAll(async () => {
     ...['--who', 'Officer B', '--why', 'read the slate again'],
   );
   expect(changed.exitCode).toBe(0);
-}, 120_000);
+});
 
 describe('advice as of a day before the correction', () => {
   it.each(verbs.map((verb) => [verb.join(' '), verb] as const))('%s is what it was', async (name, verb) => {
@@ -79,7 +79,7 @@ describe('a report of the book as it stood', () => {
     const french = await report(...asOf, '--language', 'fr');
     expect(french).toContain('Fait le 2 novembre 2026');
     expect(french).toContain('tel qu’il était le 1er octobre 2026 à 00\u00a0h\u00a000 UTC');
-  }, 60_000);
+  });
 
   it('is otherwise the report of then, also in its advice', async () => {
     const said =
@@ -88,7 +88,7 @@ describe('a report of the book as it stood', () => {
     const now = await report();
     expect(now).not.toBe(reportThen);
     expect(now).not.toContain('as it stood');
-  }, 60_000);
+  });
 });
 
 async function at(moment: string, ...args: readonly string[]) {

@@ -3,7 +3,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, type Cell, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, type Cell, demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
 function file(text: string): string {
@@ -141,10 +141,9 @@ describe('weights that cannot be had', () => {
 describe('the demo', () => {
   let rows: Awaited<ReturnType<typeof slatelineJson>>['rows'] = [];
   beforeAll(async () => {
-    const demo = join(temporaryFolder(), 'demo');
-    await slateline('demo', '--book', demo);
+    const demo = await demoBook();
     rows = (await slatelineJson('biomass', '--book', demo, '--survey', 'Lorrin 2026')).rows;
-  }, 60_000);
+  });
 
   // Authority: the curves that the demo draws its weights from (src/tasks/demo/weighed-animals.ts): exponents 2.3, 2.2, 2.5, 2.9.
   it('gives back the curves that its weights were drawn from', () => {

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { v7 } from 'uuid';
 import { run } from '../../src/cli/run.ts';
+import { copyOfMadeOnce } from '../made-once.ts';
 
 export interface Ran {
   readonly exitCode: number;
@@ -12,8 +13,21 @@ export interface Ran {
   readonly stderr: string;
 }
 
+/** Goes with all that is left when the tests end: run-folder.ts. */
 export function temporaryFolder(): string {
   return mkdtempSync(join(tmpdir(), 'slateline-test-'));
+}
+
+/** The demo book, in a folder that the test may change. */
+export async function demoBook(): Promise<string> {
+  const book = join(temporaryFolder(), 'demo');
+  await copyOfMadeOnce('demo-told', { make: makeDemo, to: book });
+  return book;
+}
+
+async function makeDemo(folder: string): Promise<void> {
+  const { exitCode, stderr } = await slateline('demo', '--book', folder);
+  if (exitCode !== 0) throw new Error(`demo failed: ${stderr}`);
 }
 
 export async function slateline(...args: string[]): Promise<Ran> {

@@ -5,14 +5,13 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { everyVerb } from '../../src/cli/called-verb.ts';
 import { allCommands } from '../../src/cli/commands.ts';
-import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
 });
 
 // Authority: DESIGN 4, the table of verbs and their rows.

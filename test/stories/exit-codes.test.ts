@@ -1,14 +1,12 @@
 /** What a shell is told by the verbs that estimate: alike for all of them (src/cli/exit-codes.ts). */
 
-import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { slateline, temporaryFolder } from './cli-helper.ts';
+import { demoBook, slateline } from './cli-helper.ts';
 
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
 });
 
 const codeOf = async (...args: readonly string[]) => (await slateline(...args, '--book', demo)).exitCode;

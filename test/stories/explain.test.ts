@@ -1,15 +1,13 @@
 /** Does it stand, and where does it come from: through the command line, on the demo. */
 
-import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson } from './cli-helper.ts';
 
 let demo = '';
 const survey = 'Lorrin 2026';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
 });
 
 const answerOf = async (verb: string, ...args: string[]) =>

@@ -1,14 +1,12 @@
 /** Harvest options through the command line: the arithmetic with its steps, and what it refuses to say. */
 
-import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson } from './cli-helper.ts';
 
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
 });
 
 const rates = ['--rate', '0.05: plan 2026', '--rate', '0.1: plan 2026', '--rate', '0.2: plan 2026'];

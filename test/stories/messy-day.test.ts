@@ -8,7 +8,7 @@ import { writeWorkbook } from '../../src/exchange/write-tables.ts';
 import { cleanDay } from '../../src/tasks/demo/clean-day.ts';
 import { dayRows } from '../../src/tasks/demo/messy-day.ts';
 import { messyErrors } from '../../src/tasks/demo/messy-errors.ts';
-import { slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 
 let practice = '';
 
@@ -21,8 +21,7 @@ async function newBook(): Promise<string> {
 }
 
 beforeAll(async () => {
-  const demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  const demo = await demoBook();
   practice = join(demo, 'practice');
 });
 

@@ -83,7 +83,7 @@ describe.skipIf(!present.d1)('seagrass belts, two passes each (D1)', () => {
       files.map((name) => join(d1, name)),
       'd1-belts.json',
     );
-  }, 60_000);
+  });
 
   // Authority: SOURCE.md beside the data (read): 535 visits, 1 052 passes, 24 239 animals, 22 987 with a size.
   it('holds every animal, every pass and every size that its source counts', () => {
@@ -163,7 +163,7 @@ describe.skipIf(!present.d2)('rock walls, one row per animal (D2)', () => {
       files.map((name) => join(d2, name)),
       'd2-walls.json',
     );
-  }, 60_000);
+  });
 
   // Authority: SOURCE.md (read): 306 transect-visits, 3 392 animals, 3 356 with a length, 36 of 0.01 cm,
   // 189 Parastichopus californicus, 593 Strongylocentrotus franciscanus.

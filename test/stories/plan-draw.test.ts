@@ -3,13 +3,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, type Cell, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, type Cell, demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  await slateline('demo', '--book', demo);
+  demo = await demoBook();
 });
 
 const plan = (verb: string, ...args: readonly string[]) => slateline('plan', verb, ...args, '--book', demo);
@@ -129,8 +128,7 @@ describe('a draw', () => {
   });
 
   it('leaves masked ground out before it is made, and says how much', async () => {
-    const book = join(temporaryFolder(), 'masked');
-    await slateline('demo', '--book', book);
+    const book = await demoBook();
     const file = join(temporaryFolder(), 'mask.geojson');
     writeFileSync(file, maskOf(-128.005, -36.495, -127.995, -36.48));
     await slateline('strata', '--from', file, '--accept', 'Officer A: a cay', '--book', book);
@@ -313,8 +311,7 @@ describe('the plan once it was worked', () => {
   ];
 
   it('is told as planned, visited and replaced, in show and in the report', async () => {
-    const book = join(temporaryFolder(), 'worked');
-    await slateline('demo', '--book', book);
+    const book = await demoBook();
     const to = ['--book', book];
     await slateline('plan', 'draw', 'p', '--for', 'Lorrin 2027', '--stations', 'north flat: 4', ...to);
     await slateline(

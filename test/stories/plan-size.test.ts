@@ -5,14 +5,13 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openBook } from '../../src/store/book-folder.ts';
 import type { PlanContent } from '../../src/survey/plan-words.ts';
-import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
 let book = '';
 
 beforeAll(async () => {
-  book = join(temporaryFolder(), 'demo');
-  await slateline('demo', '--book', book);
+  book = await demoBook();
 });
 
 const words = (text: string) => text.split(' ');

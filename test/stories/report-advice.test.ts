@@ -3,16 +3,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { slateline, temporaryFolder } from './cli-helper.ts';
+import { demoBook, slateline, temporaryFolder } from './cli-helper.ts';
 
 let page = '';
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
   page = await reportOf();
-}, 60_000);
+});
 
 async function reportOf(...more: readonly string[]): Promise<string> {
   const to = join(temporaryFolder(), 'report.html');

@@ -3,19 +3,18 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, it } from 'vitest';
-import { slateline, temporaryFolder } from './cli-helper.ts';
+import { demoBook, slateline, temporaryFolder } from './cli-helper.ts';
 
 let page = '';
 
 beforeAll(async () => {
-  const demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  const demo = await demoBook();
   const to = join(temporaryFolder(), 'rapport.html');
   const rates = ['0.05: a', '0.1: b', '0.2: c'].flatMap((rate) => ['--rate', rate]);
   const chosen = [...rates, '--limit-reference', '50 per ha: a', '--language', 'fr'];
   expect((await slateline('report', '--book', demo, '--to', to, ...chosen)).exitCode).toBe(0);
   page = readFileSync(to, 'utf8');
-}, 60_000);
+});
 
 /** What a person reads and what a voice reads out. */
 function said(): string {

@@ -1,15 +1,13 @@
 /** Status through the command line: published densities of the same method, with source and standing in sight. */
 
-import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson } from './cli-helper.ts';
 import { miniatureTables } from './miniature-survey.ts';
 
 let demo = '';
 
 beforeAll(async () => {
-  demo = join(temporaryFolder(), 'demo');
-  expect((await slateline('demo', '--book', demo)).exitCode).toBe(0);
+  demo = await demoBook();
 });
 
 describe('a density against a published one', () => {

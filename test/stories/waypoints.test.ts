@@ -5,16 +5,15 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readGpx } from '../../src/exchange/maps/gpx.ts';
-import { slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
+import { demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 
 const gpsbabel = 'gpsbabel';
 let book = '';
 let gpx = '';
 
 beforeAll(async () => {
-  book = join(temporaryFolder(), 'demo');
+  book = await demoBook();
   gpx = join(temporaryFolder(), 'plan.gpx');
-  await slateline('demo', '--book', book);
   await slateline('plan', 'draw', 'p', '--for', 'Lorrin 2027', '--stations', 'north flat: 4', '--book', book);
   await slateline('waypoints', '--plan', 'p', '--to', gpx, '--route', '--book', book);
 });
@@ -147,8 +146,7 @@ describe('waypoints back', () => {
 
 describe('arrival positions', () => {
   it('are written only when asked, into stations without one, as one signed change', async () => {
-    const own = join(temporaryFolder(), 'own');
-    await slateline('demo', '--book', own);
+    const own = await demoBook();
     const to = ['--book', own];
     await slateline('plan', 'draw', 'p', '--for', 'Lorrin 2027', '--stations', 'north flat: 4', ...to);
     const folder = temporaryFolder();

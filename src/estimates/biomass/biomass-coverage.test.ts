@@ -125,7 +125,7 @@ const worlds: readonly (readonly [string, World])[] = [
 ];
 
 for (const [name, world] of worlds) {
-  test(`of 100 surveys of ${name}, about 95 hold the biomass in their interval`, { timeout: 60_000 }, () => {
+  test(`of 100 surveys of ${name}, about 95 hold the biomass in their interval`, () => {
     const { clumped, design } = coverageIn(world);
     expect(clumped).toBeGreaterThan(0.9);
     // The design interval, which knows nothing of clumping, is the one that falls short.
