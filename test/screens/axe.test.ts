@@ -1,23 +1,12 @@
 /** No screen in any light breaks a rule of accessibility that a machine can check, contrast of AAA among them. */
 
-import type { Browser, Page } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from '@playwright/test';
+import { beforeAll, expect, it } from 'vitest';
+import { leaveBeltBlank } from './blank-belt.ts';
 import { brokenRules } from './broken-rules.ts';
-import {
-  hasBrowser,
-  lastSurvey,
-  openBrowser,
-  personAt,
-  type Served,
-  type Settings,
-  serveDemo,
-  stationsOf,
-} from './screen-helper.ts';
-
-const laptop = { width: 1366, height: 768 };
-const phone = { width: 360, height: 740 };
-/** Fifteen screens, some of a thousand cells, on a machine that may be busy. */
-const patienceMs = 400_000;
+import { stationsOf } from './screen-helper.ts';
+import { phone, screenTests } from './screen-tests.ts';
+import { openAnew } from './settled.ts';
 
 interface Screen {
   readonly name: string;
@@ -26,67 +15,30 @@ interface Screen {
   readonly act?: (page: Page) => Promise<void>;
 }
 
-describe.skipIf(!hasBrowser)('accessibility of every screen', () => {
-  let served: Served;
-  let browser: Browser;
+screenTests('accessibility of every screen', { book: 'demo' }, (here) => {
   let screens: readonly Screen[];
 
   beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    const survey = await lastSurvey(served.url);
-    const [station] = await stationsOf(served.url, survey);
-    await leaveOneBeltBlank(served.url, survey, station!.id);
-    screens = screensOf(survey, station!);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
+    const [station] = await stationsOf(here.served.url, here.surveyId);
+    await leaveBeltBlank(here, station!.id);
+    screens = screensOf(here.surveyId, station!);
   });
 
-  async function violations(size: typeof laptop, settings: Settings): Promise<string[]> {
-    const context = await personAt(browser, size, settings);
-    const page = await context.newPage();
+  it.each([
+    ['in the light of paper', { theme: 'paper' }],
+    ['in the light of night', { theme: 'night' }],
+    ['in full sun', { theme: 'sun' }],
+    ['on a phone in French', { size: phone, theme: 'paper', language: 'fr' }],
+  ] as const)('%s', async (_, seat) => {
+    const page = await here.sitDown(seat);
     const found: string[] = [];
     for (const { name, address, act } of screens) {
-      await page.goto(`${served.url}#/${address.map(encodeURIComponent).join('/')}`);
-      await page.locator('#page h1, #page h2').first().waitFor();
-      await page.waitForLoadState('networkidle');
+      await openAnew(page, `${here.served.url}#/${address.map(encodeURIComponent).join('/')}`);
       await act?.(page);
       for (const broken of await brokenRules(page)) found.push(`${name}: ${broken}`);
     }
-    await context.close();
-    return found;
-  }
-
-  it(
-    'in the light of paper',
-    async () => {
-      expect(await violations(laptop, { theme: 'paper' })).toEqual([]);
-    },
-    patienceMs,
-  );
-  it(
-    'in the light of night',
-    async () => {
-      expect(await violations(laptop, { theme: 'night' })).toEqual([]);
-    },
-    patienceMs,
-  );
-  it(
-    'in full sun',
-    async () => {
-      expect(await violations(laptop, { theme: 'sun' })).toEqual([]);
-    },
-    patienceMs,
-  );
-  it(
-    'on a phone in French',
-    async () => {
-      expect(await violations(phone, { theme: 'paper', language: 'fr' })).toEqual([]);
-    },
-    patienceMs,
-  );
+    expect(found).toEqual([]);
+  });
 });
 
 function screensOf(survey: string, { id, code }: { readonly id: string; readonly code: string }): Screen[] {
@@ -144,24 +96,4 @@ function screensOf(survey: string, { id, code }: { readonly id: string; readonly
     },
     { name: 'papers', address: ['papers', survey] },
   ];
-}
-
-/** A question to look at: neither a count nor "none seen". */
-async function leaveOneBeltBlank(url: string, survey: string, station: string): Promise<void> {
-  const address = `${url}api/surveys/${survey}/sheets/${station}`;
-  const { revision, sheet } = (await (await fetch(address)).json()) as {
-    revision: string;
-    sheet: { transects: { id: string; noneSeen: boolean }[]; tallies: { transectId: string }[] };
-  };
-  const belt = sheet.transects[0]!;
-  belt.noneSeen = false;
-  sheet.tallies = sheet.tallies.filter((tally) => tally.transectId !== belt.id);
-  const requestId = '01a2ffff-0000-7000-8000-00000000000c';
-  const body = JSON.stringify({ requestId, base: revision, who: 'Recorder A', sheet });
-  const saved = await fetch(address, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json' },
-    body,
-  });
-  if (!saved.ok) throw new Error(`leaveOneBeltBlank requires a saved sheet: ${saved.status}`);
 }

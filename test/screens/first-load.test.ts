@@ -3,29 +3,16 @@
 import { readFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, lastSurvey, openBrowser, personAt, type Served, serveDemo } from './screen-helper.ts';
+import type { Page } from '@playwright/test';
+import { expect, it } from 'vitest';
+import { opensAlone, screenTests } from './screen-tests.ts';
+import { settled } from './settled.ts';
 
 const built = resolve(import.meta.dirname, '../../dist/web');
 /** The promise: 150 KB of JavaScript, compressed as a server would. */
 const limitBytes = 150_000;
 
-describe.skipIf(!hasBrowser)('the first load', () => {
-  let served: Served;
-  let browser: Browser;
-  let surveyId: string;
-
-  beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    surveyId = await lastSurvey(served.url);
-  }, 240_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-  });
-
+screenTests('the first load', { book: 'demo' }, (here) => {
   it('of the program before any room is at most 150 KB of JavaScript', () => {
     const entry = /src="\/assets\/([^"]+\.js)"/.exec(readFileSync(join(built, 'index.html'), 'utf8'));
     const files = withImports([entry![1]!]);
@@ -36,43 +23,38 @@ describe.skipIf(!hasBrowser)('the first load', () => {
   const screens = {
     'the start page': { address: () => '#/', ready: '#page h1' },
     'a new sheet': {
-      address: () => `#/sheets/${surveyId}/0199a000-0000-7000-8000-0000000000bb/new`,
+      address: () => `#/sheets/${here.surveyId}/0199a000-0000-7000-8000-0000000000bb/new`,
       ready: '.species',
     },
   };
   for (const [name, { address, ready }] of Object.entries(screens)) {
     it(`of ${name} fetches at most 150 KB of JavaScript, in the language in use alone`, async () => {
-      const context = await personAt(browser, { width: 1366, height: 768 });
-      const page = await context.newPage();
-      await page.goto(`${served.url}${address()}`);
+      const page = await here.sitDown();
+      await page.goto(`${here.served.url}${address()}`);
       await page.locator(ready).first().waitFor();
-      await page.waitForLoadState('networkidle');
+      await settled(page);
       const files = await scriptsOf(page);
       expect(files.size).toBeGreaterThan(1);
       expect(gzipBytes(files), [...files].join(', ')).toBeLessThanOrEqual(limitBytes);
       // A word of each language's catalogue of words.
       expect(anyHolds(files, 'Type a new sheet')).toBe(true);
       expect(anyHolds(files, 'Saisir une nouvelle fiche')).toBe(false);
-      await context.close();
-    }, 60_000);
+    });
   }
 
   it('leaves the other language for later, and it is there when the server is gone', async () => {
-    const context = await personAt(browser, { width: 1366, height: 768 });
-    const page = await context.newPage();
-    await page.goto(`${served.url}#/sheets/${surveyId}`);
+    const page = await here.sitDown();
+    await here.openRoom(page, 'sheets');
     await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
-    await page.evaluate(() => navigator.serviceWorker.ready);
+    await opensAlone(page);
     await page.reload();
     await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
-    await served.kill();
+    await here.served.kill();
     await page.getByLabel('Language').selectOption('fr');
     await page.getByRole('link', { name: 'Saisir une nouvelle fiche' }).waitFor();
     await page.reload();
     await page.getByRole('link', { name: 'Saisir une nouvelle fiche' }).waitFor();
-    await served.start();
-    await context.close();
-  }, 60_000);
+  });
 });
 
 /** A file of the build with everything that it imports before it runs. */

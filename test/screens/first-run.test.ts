@@ -1,32 +1,13 @@
 /** The first evening with a new book: no survey yet, one is begun on the screen, its first sheet typed. */
 
-import type { Browser } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  complaintsOf,
-  hasBrowser,
-  openBrowser,
-  personAt,
-  type Served,
-  serveEmpty,
-  shots,
-} from './screen-helper.ts';
+import { expect, it } from 'vitest';
+import { shots } from './screen-helper.ts';
+import { screenTests } from './screen-tests.ts';
 
-describe.skipIf(!hasBrowser)('the first evening with a new book', () => {
-  let served: Served;
-  let browser: Browser;
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serveEmpty(), openBrowser()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-  });
-
+screenTests('the first evening with a new book', { book: 'empty' }, (here) => {
   it('a survey is begun, what cannot be read is asked about, and the second begins as the first', async () => {
-    const page = await (await personAt(browser, { width: 1366, height: 768 })).newPage();
-    const complaints = complaintsOf(page);
-    await page.goto(served.url);
+    const page = await here.sitDown();
+    await page.goto(here.served.url);
     await page.getByRole('button', { name: 'New survey' }).click();
     await page.getByLabel('Name of the survey').fill('North 2027');
     await page.getByLabel('First day').fill('3/4/2027');
@@ -59,7 +40,7 @@ describe.skipIf(!hasBrowser)('the first evening with a new book', () => {
     expect(words.protocol.widthM).toBe(1.5);
     expect(words.targets).toHaveLength(2);
 
-    await page.goto(`${served.url}#/`);
+    await page.goto(`${here.served.url}#/`);
     await page.getByRole('button', { name: 'New survey' }).click();
     await page.getByText('as in North 2027').waitFor({ state: 'attached' });
     const species = await page.getByLabel('Species looked for').inputValue();
@@ -67,10 +48,9 @@ describe.skipIf(!hasBrowser)('the first evening with a new book', () => {
     await page.getByLabel('Name of the survey').fill('North 2028');
     await page.getByRole('button', { name: 'Make the survey' }).click();
     await page.getByText('No sheet is typed yet').waitFor();
-    expect(complaints).toEqual([]);
-  }, 120_000);
+  });
 
   async function answerOf<Answer>(path: string): Promise<Answer> {
-    return (await (await fetch(`${served.url}${path}`)).json()) as Answer;
+    return (await (await fetch(`${here.served.url}${path}`)).json()) as Answer;
   }
 });

@@ -3,7 +3,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
-import { browserPath } from './screen-helper.ts';
+import { endWithUs } from './end-with-us.ts';
+import { browserPath, patienceMs } from './screen-helper.ts';
 
 export interface OwnedBrowser {
   readonly context: BrowserContext;
@@ -18,15 +19,17 @@ export async function startOwnedBrowser(profile: string): Promise<OwnedBrowser> 
     detached: true,
     stdio: ['ignore', 'ignore', 'pipe'],
   });
+  endWithUs(child);
   const browser = await chromium.connectOverCDP(await devtoolsAddress(child));
   const context = browser.contexts()[0]!;
   const page = context.pages()[0] ?? (await context.newPage());
   await page.setViewportSize({ width: 1366, height: 768 });
+  context.setDefaultTimeout(patienceMs);
   return {
     context,
     page,
     kill: async () => {
-      await killAll(child);
+      if (child.exitCode === null && child.signalCode === null) await killAll(child);
       await browser.close().catch(() => {});
     },
   };

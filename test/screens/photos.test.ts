@@ -1,27 +1,17 @@
 /** Photos of slates in a real browser: read, kept, sent once, matched to their station, looked at. */
 
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from '@playwright/test';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from '@playwright/test';
+import { beforeAll, expect, it } from 'vitest';
 import { type CameraWrote, jpegWithExif } from '../jpeg-with-exif.ts';
-import { startOwnedBrowser } from './owned-browser.ts';
-import {
-  complaintsOf,
-  hasBrowser,
-  lastSurvey,
-  openBrowser,
-  personAt,
-  type Served,
-  serveDemo,
-  shots,
-  stationsOf,
-} from './screen-helper.ts';
+import { brokenRules } from './broken-rules.ts';
+import { nameRecorder, shots, stationsOf } from './screen-helper.ts';
+import { laptop, opensAlone, phone, screenTests, tablet } from './screen-tests.ts';
+import { settled } from './settled.ts';
 
-const laptop = { width: 1366, height: 768 };
 const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic'), Buffer.alloc(64, 7)]);
 let pictures = 0;
 /** Each of another shape, so that each has its own checksum. */
@@ -36,10 +26,7 @@ function slatePhoto(wrote: CameraWrote | null = null, grey = 60) {
 }
 const asFile = (name: string, buffer: Buffer, mimeType = 'image/jpeg') => ({ name, mimeType, buffer });
 
-describe.skipIf(!hasBrowser)('photos of slates', () => {
-  let served: Served;
-  let browser: Browser;
-  let surveyId: string;
+screenTests('photos of slates', { book: 'demo' }, (here) => {
   let station: {
     readonly id: string;
     readonly code: string;
@@ -49,29 +36,13 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
   let home: string;
 
   beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    surveyId = await lastSurvey(served.url);
-    station = (await stationsOf(served.url, surveyId))[3] as unknown as typeof station;
+    station = (await stationsOf(here.served.url, here.surveyId))[3] as unknown as typeof station;
     home = mkdtempSync(join(tmpdir(), 'slateline-photos-'));
     await addPictures();
-  }, 120_000);
-  // A test that failed with the server gone leaves the others their server.
-  afterEach(async () => {
-    const answers = await fetch(`${served.url}api/book`).then(
-      () => true,
-      () => false,
-    );
-    if (!answers) await served.start();
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-    if (home !== undefined) rmSync(home, { recursive: true, force: true });
   });
 
   async function openSheet(page: Page, id = station.id, kind = '') {
-    await page.goto(`${served.url}#/sheets/${surveyId}/${id}${kind}`);
+    await page.goto(`${here.served.url}#/sheets/${here.surveyId}/${id}${kind}`);
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     await page.locator('input[data-photos]').waitFor({ state: 'attached' });
   }
@@ -84,15 +55,21 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
         requestId: `01a2ffff-0000-7000-8000-00000000001${i}`,
         who: 'Recorder A',
         name,
-        surveyId,
+        surveyId: here.surveyId,
         takenAt: `${station.date}T06:3${i}`,
         ...(i === 0 ? { stationId: station.id } : {}),
       });
       const body = new Uint8Array(readFileSync(join(docs, name)));
       const headers = { 'content-type': 'image/png' };
-      const answer = await fetch(`${served.url}api/photos?${query}`, { method: 'POST', body, headers });
+      const answer = await fetch(`${here.served.url}api/photos?${query}`, { method: 'POST', body, headers });
       if (!answer.ok) throw new Error(await answer.text());
     }
+  }
+
+  async function ownBrowser(profile: string) {
+    const owned = await here.ownBrowser(profile);
+    await nameRecorder(owned.context);
+    return owned;
   }
 
   const add = (page: Page, ...files: ReturnType<typeof asFile>[]) =>
@@ -100,14 +77,14 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
 
   // biome-ignore lint/suspicious/noExplicitAny: read as any program would
   const photosInBook = async (): Promise<any[]> =>
-    ((await (await fetch(`${served.url}api/photos`)).json()) as { photos: object[] }).photos;
+    ((await (await fetch(`${here.served.url}api/photos`)).json()) as { photos: object[] }).photos;
   const inBook = async (sha256: string) => (await photosInBook()).find((one) => one.sha256 === sha256);
   const untilInBook = (sha256: string) =>
-    expect.poll(() => inBook(sha256).then((one) => one !== undefined), { timeout: 20_000 }).toBe(true);
+    expect.poll(() => inBook(sha256).then((one) => one !== undefined)).toBe(true);
 
   /** Acts on photos by their names, as the history of the book tells them. */
   async function actsOnPhotos(): Promise<Map<string, string[]>> {
-    const { rows } = (await (await fetch(`${served.url}api/history?limit=500`)).json()) as {
+    const { rows } = (await (await fetch(`${here.served.url}api/history?limit=500`)).json()) as {
       rows: { why: string; record: { photo?: string } }[];
     };
     const acts = new Map<string, string[]>();
@@ -119,16 +96,7 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
   const actsOn = async (name: string) => (await actsOnPhotos()).get(name);
 
   it('stand beside the sheet upright, at the time on the clock of the camera, wherever the laptop is', async () => {
-    const context = await browser.newContext({
-      viewport: laptop,
-      timezoneId: 'America/New_York',
-      locale: 'en',
-    });
-    await context.addInitScript(() =>
-      localStorage.setItem('slateline-settings', '{"language":"en","who":"Recorder A"}'),
-    );
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
+    const page = await here.sitDown({ device: { timezoneId: 'America/New_York', locale: 'en' } });
     await openSheet(page);
     const wrote = { dateTimeOriginal: '2026:09:30 16:20:05', offsetTimeOriginal: '+12:00', orientation: 6 };
     const photo = slatePhoto(wrote);
@@ -146,14 +114,11 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       clockOffset: '+12:00',
       orientation: 6,
     });
-    expect(existsSync(join(served.book, 'photos', `${photo.sha256}.jpg`))).toBe(true);
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+    expect(existsSync(join(here.served.book, 'photos', `${photo.sha256}.jpg`))).toBe(true);
+  });
 
   it('are made larger, turned, moved and changed by the keyboard, also while the sheet is typed', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
+    const page = await here.sitDown();
     await openSheet(page);
     await add(page, asFile('A1.jpg', slatePhoto().buffer), asFile('A2.jpg', slatePhoto().buffer));
     await page.getByText('A2.jpg; the camera wrote no time; in the book').waitFor();
@@ -188,20 +153,17 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await page.keyboard.press('Alt+=');
     await expect.poll(async () => (await widths())[0] / (await widths())[1]).toBeGreaterThan(1.3);
     expect(await cell.inputValue()).toBe(before);
-    await context.close();
-  }, 120_000);
+  });
 
   it('as HEIC are kept and get a sentence, whatever they are called; damaged ones and what is no picture too', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
+    const page = await here.sitDown();
     await openSheet(page);
     await add(page, asFile('IMG_9.JPG', heic));
     await page.getByText('This browser cannot show HEIC pictures').waitFor();
     const sha256 = createHash('sha256').update(heic).digest('hex');
     await untilInBook(sha256);
     expect(await inBook(sha256)).toMatchObject({ type: 'image/heic', bytes: heic.length });
-    expect(existsSync(join(served.book, 'photos', `${sha256}.heic`))).toBe(true);
+    expect(existsSync(join(here.served.book, 'photos', `${sha256}.heic`))).toBe(true);
     await add(
       page,
       asFile('cut.jpg', slatePhoto().buffer.subarray(0, 60)),
@@ -209,18 +171,17 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     );
     await page.getByText('This picture cannot be shown').waitFor();
     await page.getByText('1 file is no picture and was left out: list.txt').waitFor();
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 
   it('taken while the book is gone wait on this laptop, through a reload and a killed browser, and go once', async () => {
     const profile = join(home, 'profile');
-    const alone = (await stationsOf(served.url, surveyId))[7]!;
-    let own = await ownBrowser(profile);
+    const alone = (await stationsOf(here.served.url, here.surveyId))[7]!;
+    const own = await ownBrowser(profile);
     let { page } = own;
     await openSheet(page, alone.id);
-    await page.waitForLoadState('networkidle');
-    await served.kill();
+    await settled(page);
+    await opensAlone(page);
+    await here.served.kill();
     const photo = slatePhoto({ dateTimeOriginal: '2026:09:30 17:05:00' });
     await add(page, asFile('offline.jpg', photo.buffer));
     await page
@@ -233,9 +194,8 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     await page.getByText('offline.jpg; taken').waitFor();
     await own.kill();
-    own = await ownBrowser(profile);
-    ({ page } = own);
-    await page.goto(`${served.url}#/sheets/${surveyId}/${alone.id}`);
+    ({ page } = await ownBrowser(profile));
+    await here.openRoom(page, 'sheets', alone.id);
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     await page.getByText('offline.jpg; taken').waitFor();
     // Still to be looked at: larger and turned, with the server gone.
@@ -247,18 +207,16 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await page.getByRole('link', { name: '1 photo is saved on this laptop' }).click();
     await page.getByRole('row', { name: /offline\.jpg.*waits for the book/ }).waitFor();
     await page.screenshot({ path: join(shots, 'photos-waiting.png'), fullPage: true });
-    await served.start();
+    await here.served.start();
     await untilInBook(photo.sha256);
-    await expect.poll(() => page.getByText('offline.jpg').count(), { timeout: 20_000 }).toBe(0);
+    await expect.poll(() => page.getByText('offline.jpg').count()).toBe(0);
     expect(await inBook(photo.sha256)).toMatchObject({ stationId: alone.id, matchedBy: 'by hand' });
     expect(await actsOn('offline.jpg')).toEqual(['photo added']);
-    await own.kill();
-  }, 120_000);
+  });
 
   it('are neither lost nor doubled by a server that is killed while it takes them', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+    const page = await here.sitDown();
+    await here.openRoom(page, 'sheets', 'photos');
     await page.locator('input[data-photos]').waitFor({ state: 'attached' });
     const taken = Array.from({ length: 24 }, (_, i) => {
       const { buffer } = slatePhoto();
@@ -268,25 +226,20 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     });
     await add(page, ...taken.map(({ name, bytes }) => asFile(name, bytes)));
     await expect.poll(() => photosInBook().then((all) => all.some(({ name }) => /^K/.test(name)))).toBe(true);
-    await served.kill();
+    await here.served.kill();
     await page.getByText('24 photos added.').waitFor();
-    await served.start();
+    await here.served.start();
     const own = async () => (await photosInBook()).filter(({ name }) => /^K/.test(name));
-    await expect.poll(async () => (await own()).length, { timeout: 30_000 }).toBe(24);
+    await expect.poll(async () => (await own()).length).toBe(24);
     const checksums = (await own()).map(({ sha256 }) => sha256);
     expect(new Set(checksums)).toEqual(new Set(taken.map(({ sha256 }) => sha256)));
     const acts = await actsOnPhotos();
     for (const { name } of taken) expect([name, acts.get(name)]).toEqual([name, ['photo added']]);
-    await context.close();
-  }, 180_000);
+  });
 
   it('of a sheet that nobody saved yet are in the book at once, and find their station when it is saved', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
-    await page.goto(`${served.url}#/sheets/${surveyId}`);
-    await page.getByRole('link', { name: 'Type a new sheet' }).click();
-    await page.locator('.code:focus').waitFor();
+    const page = await here.sitDown();
+    await here.newSheet(page);
     await page.keyboard.type('PH1');
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     const photo = slatePhoto();
@@ -295,13 +248,11 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await untilInBook(photo.sha256);
     expect((await inBook(photo.sha256)).stationId).toBeNull();
     await page.getByRole('button', { name: /^Save/ }).click();
-    await expect.poll(async () => (await inBook(photo.sha256)).stationId, { timeout: 20_000 }).not.toBeNull();
-    const saved = (await stationsOf(served.url, surveyId)).find(({ code }) => code === 'PH1');
+    await expect.poll(async () => (await inBook(photo.sha256)).stationId).not.toBeNull();
+    const saved = (await stationsOf(here.served.url, here.surveyId)).find(({ code }) => code === 'PH1');
     expect((await inBook(photo.sha256)).stationId).toBe(saved!.id);
     expect(await actsOn('new-sheet.jpg')).toEqual(['photo added', 'photo matched']);
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 
   it('from a dropped folder and from a chosen one come with everything below it, and nothing that is no picture', async () => {
     const card = join(home, 'CARD');
@@ -310,10 +261,8 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     writeFileSync(join(card, 'DAY1', 'P1.JPG'), one.buffer);
     writeFileSync(join(card, 'DAY1', 'SLATES', 'P2.JPG'), two.buffer);
     writeFileSync(join(card, 'INDEX.DAT'), 'not a picture');
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
-    await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+    const page = await here.sitDown();
+    await here.openRoom(page, 'sheets', 'photos');
     await page.getByRole('heading', { name: 'Photos without a station' }).waitFor();
     await dropFolder(page, card);
     await page.getByText('2 photos added.').waitFor();
@@ -324,36 +273,23 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     for (const { sha256 } of [one, two, three]) await untilInBook(sha256);
     // The two that came twice are still one each.
     expect(await actsOn('P1.JPG')).toEqual(['photo added']);
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 
   it('from the camera of a phone are taken from the sheet itself', async () => {
-    const context = await browser.newContext({
-      viewport: { width: 360, height: 740 },
-      hasTouch: true,
-      isMobile: true,
-    });
-    await context.addInitScript(() =>
-      localStorage.setItem('slateline-settings', '{"language":"en","who":"Recorder A"}'),
-    );
-    const page = await context.newPage();
+    const page = await here.sitDown({ size: phone, device: { hasTouch: true, isMobile: true } });
     await openSheet(page);
     const camera = page.locator('label.camera');
     expect(await camera.isVisible()).toBe(true);
     expect(await camera.locator('input').getAttribute('capture')).toBe('environment');
     await camera.locator('input').setInputFiles([asFile('camera.jpg', slatePhoto().buffer)]);
     await page.getByText('camera.jpg; the camera wrote no time; in the book').waitFor();
-    await context.close();
-  }, 120_000);
+  });
 
   it('are matched by hand: the stations of that day are suggested, the nearest first, and taken off again', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
+    const page = await here.sitDown();
     const [year, month, day] = station.date.split('-');
     const photo = slatePhoto({ dateTimeOriginal: `${year}:${month}:${day} ${station.timeStart}:30` });
-    await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+    await here.openRoom(page, 'sheets', 'photos');
     await page.locator('input[data-photos]').waitFor({ state: 'attached' });
     await add(page, asFile('loose.jpg', photo.buffer));
     const row = page.getByRole('listitem').filter({ hasText: 'loose.jpg' });
@@ -385,14 +321,11 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       'photo taken off its station',
       'photo matched',
     ]);
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 
   it('matched by two people to two stations: the second sees what the book says, and decides', async () => {
-    const other = (await stationsOf(served.url, surveyId))[5]!;
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
+    const other = (await stationsOf(here.served.url, here.surveyId))[5]!;
+    const page = await here.sitDown();
     const photo = slatePhoto();
     await openSheet(page);
     await add(page, asFile('both.jpg', photo.buffer));
@@ -408,19 +341,17 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
     await row.getByRole('button', { name: `${other.code} all the same` }).click();
     await expect.poll(async () => (await inBook(photo.sha256)).stationId).toBe(other.id);
     await expect.poll(() => row.count()).toBe(0);
-    await context.close();
-  }, 120_000);
+  });
 
   it('for which the browser has no room are said so by name; those that wait stay, and the book takes them when it answers', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
+    const page = await here.sitDown();
     // Before the first write: Chromium asks for the room that is left then, and counts by itself from there.
-    const tools = await context.newCDPSession(page);
-    const origin = served.url.replace(/\/$/, '');
+    const tools = await page.context().newCDPSession(page);
+    const origin = here.served.url.replace(/\/$/, '');
     await tools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 10_000_000 });
     await openSheet(page);
-    await page.waitForLoadState('networkidle');
-    await served.kill();
+    await settled(page);
+    await here.served.kill();
     const kept = slatePhoto();
     await add(page, asFile('kept.jpg', kept.buffer));
     await page.getByText('kept.jpg; the camera wrote no time; on this laptop').waitFor();
@@ -434,19 +365,17 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       .waitFor();
     await page.screenshot({ path: join(shots, 'photos-no-room.png'), fullPage: true });
     await page.getByText('1 photo is saved on this laptop, waiting for the book.').waitFor();
-    await served.start();
+    await here.served.start();
     await untilInBook(kept.sha256);
     expect(await inBook(full.sha256)).toBeUndefined();
     // Still no room in the browser: it goes straight into the book.
     await add(page, asFile('full.jpg', full.buffer));
     await untilInBook(full.sha256);
-    await context.close();
-  }, 180_000);
+  });
 
   it('find a browser that kept sheets for an earlier version of the screens: its sheets are still there', async () => {
-    const context = await personAt(browser, laptop);
-    const page = await context.newPage();
-    await page.goto(`${served.url}manifest.webmanifest`);
+    const page = await here.sitDown();
+    await page.goto(`${here.served.url}manifest.webmanifest`);
     await page.evaluate(
       () =>
         new Promise<void>((done, failed) => {
@@ -479,10 +408,9 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
         }),
     );
     expect(found).toEqual(['kept', true]);
-    await context.close();
-  }, 120_000);
+  });
 
-  const sizes = { phone: { width: 360, height: 740 }, tablet: { width: 800, height: 1100 }, laptop };
+  const sizes = { phone, tablet, laptop };
   it.each([
     ['phone', 'sun', 'fr'],
     ['tablet', 'night', 'en'],
@@ -491,24 +419,21 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
   ] as const)(
     'on a %s in %s, %s: nothing that axe finds, nothing wider than the screen',
     async (size, theme, language) => {
-      const context = await personAt(browser, sizes[size], { theme, language });
-      const page = await context.newPage();
+      const page = await here.sitDown({ size: sizes[size], theme, language });
       const look = async (name: string) => {
-        await page.waitForLoadState('networkidle');
+        await settled(page);
         await page.screenshot({
           path: join(shots, `${name}-${size}-${theme}-${language}.png`),
           fullPage: true,
         });
-        const rules = { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } };
-        const { violations } = await new AxeBuilder({ page }).options({ rules }).analyze();
-        expect(violations.map(({ id, nodes }) => [name, id, nodes[0]?.target.join(' ')])).toEqual([]);
+        expect(await brokenRules(page), name).toEqual([]);
         const width = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(width, `${name} is wider than the screen`).toBeLessThanOrEqual(sizes[size].width);
       };
-      await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+      await here.openRoom(page, 'sheets', 'photos');
       await page.locator('li button').first().click();
       await look('photos-page');
-      await page.goto(`${served.url}#/sheets/${surveyId}/${station.id}`);
+      await page.goto(`${here.served.url}#/sheets/${here.surveyId}/${station.id}`);
       await page.locator('.tools button').first().click();
       await page.locator('.frame img').waitFor();
       await look('photos-panel');
@@ -517,7 +442,6 @@ describe.skipIf(!hasBrowser)('photos of slates', () => {
       await more.first().click();
       await more.nth(1).click();
       await look('photos-panel-open');
-      await context.close();
     },
     180_000,
   );
@@ -532,13 +456,4 @@ async function dropFolder(page: Page, folder: string): Promise<void> {
   for (const type of ['dragEnter', 'dragOver', 'drop'] as const) {
     await tools.send('Input.dispatchDragEvent', { type, ...at, data });
   }
-}
-
-/** A browser with a profile on disk that can be killed as a dead battery would, and who types in it. */
-async function ownBrowser(profile: string) {
-  const owned = await startOwnedBrowser(profile);
-  await owned.context.addInitScript(() => {
-    localStorage.setItem('slateline-settings', '{"language":"en","who":"Recorder A"}');
-  });
-  return owned;
 }

@@ -1,88 +1,30 @@
 /** Questions, Day and Answers in a real browser: a question answered, a day logged, a number followed to its animals. */
 
 import { join } from 'node:path';
-import type { Browser, Page } from '@playwright/test';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import {
-  complaintsOf,
-  hasBrowser,
-  lastSurvey,
-  openBrowser,
-  personAt,
-  type Served,
-  serveDemo,
-  shots,
-  stationsOf,
-} from './screen-helper.ts';
+import type { Page } from '@playwright/test';
+import { beforeEach, expect, it } from 'vitest';
+import { leaveBeltBlank } from './blank-belt.ts';
+import { untilKept } from './kept-in-browser.ts';
+import { shots, stationsOf } from './screen-helper.ts';
+import { laptop, phone, screenTests, sendAs } from './screen-tests.ts';
+import { settled } from './settled.ts';
 
-const laptop = { width: 1366, height: 768 };
-const phone = { width: 360, height: 740 };
 const day = '2026-09-30';
 
-describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
-  let served: Served;
-  let browser: Browser;
-  let surveyId: string;
+screenTests('questions, the day and the answers', { book: 'demo' }, (here) => {
   let page: Page;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    surveyId = await lastSurvey(served.url);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-  });
   beforeEach(() => open(laptop));
-  afterEach(async () => {
-    const said = [...complaints];
-    await page.context().close();
-    expect(said).toEqual([]);
-  });
 
-  async function open(size: { readonly width: number; readonly height: number }, language?: 'fr') {
-    const context = await personAt(browser, size, language === undefined ? {} : { language });
-    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    page = await context.newPage();
-    complaints = complaintsOf(page);
+  async function open(size: typeof laptop, language: 'en' | 'fr' = 'en') {
+    page = await here.sitDown({ size, language });
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   }
 
-  async function openRoom(room: string, ...rest: string[]) {
-    await page.goto(`${served.url}#/${[room, surveyId, ...rest].map(encodeURIComponent).join('/')}`);
-    await page.locator('#page h1').waitFor();
-  }
-
-  async function fromServer<Value>(path: string): Promise<Value> {
-    return (await fetch(`${served.url}api/surveys/${surveyId}/${path}`)).json() as Promise<Value>;
-  }
-
-  /** A belt goes blank: neither a count nor "none seen". Returns its station. */
-  async function blankOneBelt(): Promise<{ id: string; code: string }> {
-    const [station] = await stationsOf(served.url, surveyId);
-    const path = `sheets/${station!.id}`;
-    const { revision, sheet } = await fromServer<{
-      revision: string;
-      sheet: { transects: { id: string; noneSeen: boolean }[]; tallies: { transectId: string }[] };
-    }>(path);
-    const belt = sheet.transects[0]!;
-    belt.noneSeen = false;
-    sheet.tallies = sheet.tallies.filter((tally) => tally.transectId !== belt.id);
-    const requestId = '01a2ffff-0000-7000-8000-00000000000a';
-    const body = JSON.stringify({ requestId, base: revision, who: 'Recorder A', sheet });
-    const headers = { 'content-type': 'application/json' };
-    const answer = await fetch(`${served.url}api/surveys/${surveyId}/${path}`, {
-      method: 'PUT',
-      headers,
-      body,
-    });
-    expect(answer.status).toBe(200);
-    return station!;
-  }
+  const openRoom = (room: string, ...rest: string[]) => here.openRoom(page, room, ...rest);
 
   it('a question is answered with who and why, then stands apart, and held answers are free again', async () => {
-    const { id, code } = await blankOneBelt();
+    const { id, code } = (await stationsOf(here.served.url, here.surveyId))[0]!;
+    await leaveBeltBlank(here, id);
     await openRoom('answers');
     await page.getByRole('heading', { name: /answers are held/ }).waitFor();
     await page.screenshot({ path: join(shots, 'answers-held.png'), fullPage: true });
@@ -111,7 +53,7 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     // The record is one key away, from the keyboard alone.
     await page.locator('[data-question]').first().focus();
     await page.keyboard.press('o');
-    await page.waitForURL(`**/sheets/${surveyId}/${id}`);
+    await page.waitForURL(`**/sheets/${here.surveyId}/${id}`);
     await page.goBack();
 
     await page.locator('[data-question]').first().focus();
@@ -128,11 +70,11 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
 
     await openRoom('answers');
     await page.getByRole('heading', { name: 'Animals per hectare' }).waitFor();
-    expect(await page.getByRole('heading', { name: /held/ }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('heading', { name: /held/ }).count()).toBe(0);
   });
 
   it('the history of a record shows what was there before', async () => {
-    const [station] = await stationsOf(served.url, surveyId);
+    const [station] = await stationsOf(here.served.url, here.surveyId);
     await openRoom('questions', 'history', station!.code);
     await page.getByText('asked the diver on the boat').first().waitFor();
     // By hand: the answer above marked the belt, so that field went from no to yes.
@@ -170,7 +112,7 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     await page.screenshot({ path: join(shots, 'day-typed.png'), fullPage: true });
     await page.getByRole('button', { name: 'Save the day' }).click();
     await page.getByText('In the book since').waitFor();
-    const { content } = await fromServer<{ content: { fuelUsedL: number; dives: unknown[] } }>(`days/${day}`);
+    const { content } = await here.ask<{ content: { fuelUsedL: number; dives: unknown[] } }>(`days/${day}`);
     expect(content.fuelUsedL).toBe(62.5);
     expect(content.dives[0]).toEqual({ diver: 'Diver 1', entry: '08:10', exit: '08:55', maxDepthM: 14.5 });
   });
@@ -180,7 +122,8 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     await page.getByText('This day is in the book as you see it.').waitFor();
     await page.getByLabel('Notes').fill('anchor dragged at the second station');
     await page.getByText('Changed, not saved').waitFor();
-    await page.waitForTimeout(600);
+    const draft = { name: 'seen', key: `day-draft/${here.surveyId}/${day}` } as const;
+    await untilKept(page, draft, 'anchor dragged at the second station');
     await page.reload();
     await page.getByText('that were not saved were found').waitFor();
     expect(await page.getByLabel('Notes').inputValue()).toBe('anchor dragged at the second station');
@@ -192,37 +135,25 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
   it('with the server gone a day waits on the laptop, says so, and goes once when it is back', async () => {
     await openRoom('day', day);
     await page.getByText('This day is in the book as you see it.').waitFor();
-    await served.kill();
+    await here.served.kill();
     await page.getByLabel('Habitat').fill('rubble');
     await page.getByRole('button', { name: 'Save the day' }).click();
     await page.getByText('Saved on this laptop, waiting for the book. It goes by itself').waitFor();
     await page.getByText('1 day is saved on this laptop, waiting for the book.').waitFor();
-    await served.start();
-    await page.getByText('In the book since').waitFor({ timeout: 30_000 });
-    const { content } = await fromServer<{ content: { habitat: string } }>(`days/${day}`);
+    await here.served.start();
+    await page.getByText('In the book since').waitFor();
+    const { content } = await here.ask<{ content: { habitat: string } }>(`days/${day}`);
     expect(content.habitat).toBe('rubble');
   });
 
   it('a day that somebody else saved in between is shown side by side, and nothing is overwritten unasked', async () => {
     await openRoom('day', day);
     await page.getByText('This day is in the book as you see it.').waitFor();
-    const { revision, id, content } = await fromServer<{ revision: string; id: string; content: object }>(
+    const { revision, id, content } = await here.ask<{ revision: string; id: string; content: object }>(
       `days/${day}`,
     );
-    const requestId = '01a2ffff-0000-7000-8000-00000000000b';
-    const request = {
-      requestId,
-      base: revision,
-      who: 'Officer A',
-      id,
-      content: { ...content, sea: 'rough' },
-    };
-    const init = {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(request),
-    };
-    expect((await fetch(`${served.url}api/surveys/${surveyId}/days/${day}`, init)).status).toBe(200);
+    const body = { base: revision, id, content: { ...content, sea: 'rough' } };
+    await sendAs(here, 'Officer A', { path: `days/${day}`, body });
     await page.getByLabel('Sea').fill('calm');
     await page.getByRole('button', { name: 'Save the day' }).click();
     await page.getByRole('heading', { name: 'Somebody else saved this day in between' }).waitFor();
@@ -230,14 +161,14 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     await page.screenshot({ path: join(shots, 'day-conflict.png'), fullPage: true });
     await page.getByRole('button', { name: 'Write yours into the book' }).click();
     await page.getByText('In the book since').waitFor();
-    const now = await fromServer<{ content: { sea: string } }>(`days/${day}`);
+    const now = await here.ask<{ content: { sea: string } }>(`days/${day}`);
     expect(now.content.sea).toBe('calm');
   });
 
   it('a density is read, followed down to its animals, and copied as a table', async () => {
     await openRoom('answers');
     await page.getByRole('combobox', { name: 'One answer for each' }).selectOption('stratum');
-    const { rows } = await fromServer<{
+    const { rows } = await here.ask<{
       rows: {
         species: string;
         name: string;
@@ -269,28 +200,26 @@ describe.skipIf(!hasBrowser)('questions, the day and the answers', () => {
     const first = page.locator('summary').first();
     await first.click();
     // Belts with their animals, each length in millimetres.
-    expect(await page.locator('details[open] tbody tr').count()).toBeGreaterThan(0);
+    await page.locator('details[open] tbody tr').first().waitFor();
     await page.locator('.strip svg').first().waitFor();
     await page.screenshot({ path: join(shots, 'answers-from.png'), fullPage: true });
     await page.locator('details[open]').getByRole('link', { name: 'Open the sheet' }).click();
-    await page.waitForURL(`**/sheets/${surveyId}/**`);
+    await page.waitForURL(`**/sheets/${here.surveyId}/**`);
   });
 
   it('the report opens in the language of the screen', async () => {
-    await page.context().close();
     await open(laptop, 'fr');
     await openRoom('answers');
     const link = page.getByRole('link', { name: 'Ouvrir le rapport' });
-    expect(await link.getAttribute('href')).toBe(`/report/${surveyId}?lang=fr`);
+    expect(await link.getAttribute('href')).toBe(`/report/${here.surveyId}?lang=fr`);
     expect(await link.getAttribute('target')).toBe('_blank');
   });
 
   it('on a phone nothing is wider than the screen', async () => {
-    await page.context().close();
     await open(phone, 'fr');
     for (const room of ['day', 'questions', 'answers']) {
       await openRoom(room);
-      await page.waitForTimeout(800);
+      await settled(page);
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(over, room).toBeLessThanOrEqual(0);
       await page.screenshot({ path: join(shots, `${room}-phone.png`), fullPage: true });

@@ -1,12 +1,21 @@
 /** A server on a demo book of its own, and a real Chromium that looks at it. */
 
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from '@playwright/test';
+import { copyOfMadeOnce } from '../made-once.ts';
+import { ownFolder } from '../own-folder.ts';
+import { endWithUs } from './end-with-us.ts';
 
 const root = resolve(import.meta.dirname, '../..');
+const program = join(root, 'bin/slateline.js');
 export const shots = join(import.meta.dirname, 'shots');
 export const browserPath = process.env['SLATELINE_CHROMIUM'] ?? '/usr/bin/chromium';
 export const hasBrowser = existsSync(browserPath);
@@ -20,6 +29,7 @@ if (!hasBrowser) {
 export interface Served {
   readonly url: string;
   readonly book: string;
+  readonly isRunning: boolean;
   /** As a power cut would: nothing is finished. */
   kill(): Promise<void>;
   /** At the same port as before. */
@@ -28,35 +38,36 @@ export interface Served {
 }
 
 export function serveDemo(): Promise<Served> {
-  return serveBook((book) => ['serve', '--book', book, '--demo']);
+  return serveBook('demo', ['demo']);
 }
 
 /** A book that was just made: nothing in it. */
 export function serveEmpty(): Promise<Served> {
-  return serveBook((book) => {
-    execFileSync(process.execPath, ['bin/slateline.js', 'new', '--book', book, '--name', 'North reefs'], {
-      cwd: root,
-      stdio: 'ignore',
-    });
-    return ['serve', '--book', book];
-  });
+  return serveBook('empty', ['new', '--name', 'North reefs']);
 }
 
 /** Builds the screens when they are older than their sources. */
-async function serveBook(verb: (book: string) => readonly string[]): Promise<Served> {
+async function serveBook(name: string, making: readonly string[]): Promise<Served> {
   execFileSync(process.execPath, ['scripts/build-web.ts', '--if-needed'], { cwd: root, stdio: 'ignore' });
-  const folder = mkdtempSync(join(tmpdir(), 'slateline-screens-'));
+  const folder = ownFolder('screens');
   const book = join(folder, 'book');
-  const words = verb(book);
-  let { child, port } = await startServer(words, 0);
+  const make = (to: string) =>
+    execFileSync(process.execPath, [program, ...making, '--book', to], { cwd: root });
+  // A script that is no test makes its own: what it left behind for the next would be of an older program.
+  if (process.env['VITEST'] === undefined) make(book);
+  else await copyOfMadeOnce(`${name}-served`, { make, to: book });
+  let { child, port } = await startServer(book, 0);
   return {
     get url() {
       return `http://127.0.0.1:${port}/`;
     },
     book,
+    get isRunning() {
+      return isRunning(child);
+    },
     kill: () => ended(child, 'SIGKILL'),
     start: async () => {
-      ({ child, port } = await startServer(words, port));
+      ({ child, port } = await startServer(book, port));
     },
     remove: async () => {
       await ended(child, 'SIGTERM');
@@ -65,12 +76,10 @@ async function serveBook(verb: (book: string) => readonly string[]): Promise<Ser
   };
 }
 
-async function startServer(
-  words: readonly string[],
-  port: number,
-): Promise<{ child: ChildProcess; port: number }> {
-  const verb = ['bin/slateline.js', ...words, '--port', String(port)];
+async function startServer(book: string, port: number): Promise<{ child: ChildProcess; port: number }> {
+  const verb = [program, 'serve', '--book', book, '--port', String(port)];
   const child = spawn(process.execPath, verb, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
+  endWithUs(child);
   const url = await new Promise<string>((found, failed) => {
     let said = '';
     child.stdout!.on('data', (part: Buffer) => {
@@ -83,8 +92,12 @@ async function startServer(
   return { child, port: Number(url) };
 }
 
+function isRunning(child: ChildProcess): boolean {
+  return child.exitCode === null && child.signalCode === null;
+}
+
 async function ended(child: ChildProcess, signal: 'SIGKILL' | 'SIGTERM'): Promise<void> {
-  if (child.exitCode !== null || child.signalCode !== null) return;
+  if (!isRunning(child)) return;
   const exit = new Promise((done) => child.once('exit', done));
   child.kill(signal);
   await exit;
@@ -98,6 +111,9 @@ export async function openBrowser(): Promise<Browser> {
   });
 }
 
+/** No test measures time: this only ends what would never end, on a machine that may be busy with other things. */
+export const patienceMs = 90_000;
+
 export interface Settings {
   readonly theme?: 'paper' | 'night' | 'sun';
   readonly language?: 'en' | 'fr';
@@ -106,14 +122,24 @@ export interface Settings {
 export async function personAt(
   browser: Browser,
   size: { readonly width: number; readonly height: number },
-  { theme = 'paper', language = 'en' }: Settings = {},
+  settings: Settings = {},
+  device: BrowserContextOptions = {},
 ): Promise<BrowserContext> {
-  const context = await browser.newContext({ viewport: size });
+  const context = await browser.newContext({ ...device, viewport: size });
+  context.setDefaultTimeout(patienceMs);
+  await nameRecorder(context, settings);
+  return context;
+}
+
+/** Who types, in which light and language: as if it had been set the evening before. */
+export async function nameRecorder(
+  context: BrowserContext,
+  { theme = 'paper', language = 'en' }: Settings = {},
+): Promise<void> {
   const settings = JSON.stringify({ theme, language, who: 'Recorder A' });
   await context.addInitScript((text) => {
     if (localStorage.getItem('slateline-settings') === null) localStorage.setItem('slateline-settings', text);
   }, settings);
-  return context;
 }
 
 /** Everything the browser complained about, except that a server is not there when it is not. */
