@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import LongOnesFirst from './test/long-ones-first.ts';
 
 /** No test measures time: this only ends what would never end, on a machine that may be busy with other things. */
 const patienceMs = 300_000;
@@ -13,6 +14,7 @@ export default defineConfig({
     globalSetup: './test/run-folder.ts',
     // Two, also where there are two cores: the long ones often wait for a browser or a disk.
     maxWorkers: 2,
+    sequence: { sequencer: LongOnesFirst },
     testTimeout: patienceMs,
     hookTimeout: patienceMs,
     teardownTimeout: 60_000,

@@ -28,16 +28,6 @@ screenTests('a sheet that is being typed', { book: 'demo' }, (here) => {
     }
   });
 
-  it('may be left before it is open: what comes back late finds nobody, and says nothing', async () => {
-    const page = await here.sitDown();
-    await here.openRoom(page, 'sheets');
-    await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
-    for (let waitMs = 0; waitMs < 60; waitMs += 2) {
-      await page.evaluate(leaveSoon, { surveyId: here.surveyId, waitMs });
-      await page.getByRole('link', { name: 'Type a new sheet' }).waitFor();
-    }
-  });
-
   it('is there when the browser dies after the last key was kept', async () => {
     const profile = mkdtempSync(join(tmpdir(), 'slateline-profile-'));
     const id = '0199a000-0000-7000-8000-000000000201';
@@ -52,13 +42,3 @@ screenTests('a sheet that is being typed', { book: 'demo' }, (here) => {
     await expect.poll(() => second.page.locator('.lengths').first().inputValue()).toBe('182 190 201');
   });
 });
-
-/** In the browser: opens a new sheet, and the day after so many milliseconds, and the list of sheets. */
-async function leaveSoon({ surveyId, waitMs }: { surveyId: string; waitMs: number }): Promise<void> {
-  const rest = (ms: number) => new Promise((done) => setTimeout(done, ms));
-  location.hash = `#/sheets/${surveyId}/0199a000-0000-7000-8000-000000000300/new`;
-  await rest(waitMs);
-  location.hash = `#/day/${surveyId}`;
-  await rest(30);
-  location.hash = `#/sheets/${surveyId}`;
-}

@@ -52,7 +52,7 @@ function devtoolsAddress(child: ChildProcess): Promise<string> {
     let said = '';
     child.stderr!.on('data', (part: Buffer) => {
       said += part.toString();
-      const match = /DevTools listening on (ws:\/\/\S+)/.exec(said);
+      const match = /DevTools listening on (ws:\/\/\S+)\s/.exec(said);
       if (match !== null) found(match[1]!);
     });
     child.once('exit', () => failed(new Error(`the browser ended: ${said}`)));

@@ -5,9 +5,9 @@ import type { Page } from '@playwright/test';
 import { beforeEach, expect, it } from 'vitest';
 import { leaveBeltBlank } from './blank-belt.ts';
 import { untilKept } from './kept-in-browser.ts';
+import { lookAt } from './look-at.ts';
 import { shots, stationsOf } from './screen-helper.ts';
 import { laptop, phone, screenTests, sendAs } from './screen-tests.ts';
-import { settled } from './settled.ts';
 
 const day = '2026-09-30';
 
@@ -126,10 +126,12 @@ screenTests('questions, the day and the answers', { book: 'demo' }, (here) => {
     await untilKept(page, draft, 'anchor dragged at the second station');
     await page.reload();
     await page.getByText('that were not saved were found').waitFor();
-    expect(await page.getByLabel('Notes').inputValue()).toBe('anchor dragged at the second station');
+    await expect
+      .poll(() => page.getByLabel('Notes').inputValue())
+      .toBe('anchor dragged at the second station');
     await page.getByRole('button', { name: 'Throw them away' }).click();
     await page.getByText('This day is in the book as you see it.').waitFor();
-    expect(await page.getByLabel('Notes').inputValue()).toBe('');
+    await expect.poll(() => page.getByLabel('Notes').inputValue()).toBe('');
   });
 
   it('with the server gone a day waits on the laptop, says so, and goes once when it is back', async () => {
@@ -219,10 +221,7 @@ screenTests('questions, the day and the answers', { book: 'demo' }, (here) => {
     await open(phone, 'fr');
     for (const room of ['day', 'questions', 'answers']) {
       await openRoom(room);
-      await settled(page);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, room).toBeLessThanOrEqual(0);
-      await page.screenshot({ path: join(shots, `${room}-phone.png`), fullPage: true });
+      await lookAt(page, `${room}-phone`);
     }
   });
 });

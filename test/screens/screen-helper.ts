@@ -3,6 +3,7 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import {
   type Browser,
   type BrowserContext,
@@ -67,13 +68,24 @@ async function serveBook(name: string, making: readonly string[]): Promise<Serve
     },
     kill: () => ended(child, 'SIGKILL'),
     start: async () => {
-      ({ child, port } = await startServer(book, port));
+      ({ child, port } = await startAgain(book, port));
     },
     remove: async () => {
       await ended(child, 'SIGTERM');
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** Somebody may have been given its port meanwhile, and has it for a moment. */
+async function startAgain(book: string, port: number, triesLeft = 60): ReturnType<typeof startServer> {
+  try {
+    return await startServer(book, port);
+  } catch (error) {
+    if (triesLeft === 0 || !/is using port/.test(String(error))) throw error;
+    await sleep(1000);
+    return startAgain(book, port, triesLeft - 1);
+  }
 }
 
 async function startServer(book: string, port: number): Promise<{ child: ChildProcess; port: number }> {

@@ -17,10 +17,11 @@ export function watchRequests(page: Page): void {
  * Until a screen has all it asked for: whoever looks earlier looks at half of it. The browser's own "network idle" is
  * said once for a page, and not again when the address changes within it.
  */
-export async function settled(page: Page): Promise<void> {
+export async function settled(page: Page, isEnough: () => boolean = () => false): Promise<void> {
   const open = underway.get(page)!;
   let quiet = 0;
   const quietTimes = async () => {
+    if (isEnough()) return Number.POSITIVE_INFINITY;
     const isReading = await page.getByText(/^(Reading the book|Lecture du carnet) …$/).count();
     quiet = open.size === 0 && isReading === 0 ? quiet + 1 : 0;
     return quiet;

@@ -1,9 +1,8 @@
 /** The frame and the Sheets room as people see them: three sizes, three themes, two languages, and what axe finds. */
 
-import { join } from 'node:path';
 import { beforeAll, expect, it } from 'vitest';
-import { brokenRules } from './broken-rules.ts';
-import { shots, stationsOf } from './screen-helper.ts';
+import { lookAt } from './look-at.ts';
+import { stationsOf } from './screen-helper.ts';
 import { laptop, phone, screenTests, tablet } from './screen-tests.ts';
 import { openAnew } from './settled.ts';
 
@@ -38,13 +37,7 @@ screenTests('the frame and the Sheets room', { book: 'demo' }, (here) => {
       const page = await here.sitDown({ size: sizes[size], theme, language });
       for (const [name, address] of Object.entries(screens)) {
         await openAnew(page, `${here.served.url}${address()}`);
-        await page.screenshot({
-          path: join(shots, `${name}-${size}-${theme}-${language}.png`),
-          fullPage: true,
-        });
-        expect(await brokenRules(page), name).toEqual([]);
-        const width = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(width, `${name} is wider than the screen`).toBeLessThanOrEqual(sizes[size].width);
+        await lookAt(page, `${name}-${size}-${theme}-${language}`);
       }
     });
   }

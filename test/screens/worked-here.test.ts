@@ -164,7 +164,7 @@ screenTests('with the server gone', { book: 'demo' }, (here) => {
   });
 
   it('a sheet that went into the book after its records were last kept is in the numbers as well', async () => {
-    await page.route('**/records', (route) => route.abort('connectionrefused'));
+    await page.route('**/records', (route) => route.abort('connectionrefused').catch(() => {}));
     await typeSheet('HERE3', 13, 'none seen');
     await page.getByText('Everything typed here is in the book (last save').waitFor();
     await here.served.kill();
