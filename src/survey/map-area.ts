@@ -54,6 +54,8 @@ export const mapFindingSeverities = {
   'repeated-points': 'note', // {part, ring, count, first}
   'self-crossing': 'stop', // {part, ring, crossings, latitudeDeg, longitudeDeg}
   'hole-outside': 'stop', // {part, ring, points}
+  'hole-overlap': 'stop', // {part, ring, areaHa}: outside its border, or in an earlier hole
+  'pieces-overlap': 'stop', // {first, second, pairs, areaHa}
   'latitude-impossible': 'stop', // {part, ring, point, latitudeDeg, longitudeDeg}
   'swapped-coordinates': 'stop', // {points, awayKm, exchangedKm}: all of an area, or {part, ring, point}
   'far-from-neighbours': 'explain', // {awayKm}

@@ -52,6 +52,39 @@ describe('an area', () => {
     expect(codes(check(misplaced))).toEqual(['hole-outside']);
   });
 
+  // By hand: of two boxes 0.02 degrees wide, half of each lies over the other.
+  test('whose pieces lie over each other is a stop, with the hectares that would count twice', () => {
+    const [one, other] = [boxArea(177.4, -17.8, 177.42, -17.78), boxArea(177.41, -17.8, 177.43, -17.78)];
+    const both = { parts: [...one.parts, ...other.parts] };
+    const [finding] = check(both);
+    expect(finding).toMatchObject({ code: 'pieces-overlap', severity: 'stop' });
+    expect(finding!.parameters).toMatchObject({ first: 1, second: 2, pairs: 1 });
+    near(finding!.parameters['areaHa'] as number, areaHaOf(one) / 2, 1e-4);
+    // A mask is joined before it is taken off: nothing is counted twice there.
+    expect(checkArea({ name: 'islets', area: both, typedAreaHa: null, isJoined: true })).toEqual([]);
+  });
+
+  test('whose pieces share a border, or of which one lies in the hole of the other, is sound', () => {
+    const [one, other] = [boxArea(177.4, -17.8, 177.42, -17.78), boxArea(177.42, -17.8, 177.43, -17.78)];
+    expect(check({ parts: [...one.parts, ...other.parts] })).toEqual([]);
+    const lagoon = boxArea(177.41, -17.795, 177.415, -17.785).parts[0]!.outer;
+    const ring = areaOf(one.parts[0]!.outer, lagoon);
+    expect(check({ parts: [...ring.parts, { outer: lagoon, holes: [] }] })).toEqual([]);
+  });
+
+  // By hand: half of the hole lies east of the border; the second hole lies with half of it in the first.
+  test('with a hole across its border or another hole is a stop, with the hectares', () => {
+    const outer = boxArea(177.4, -17.8, 177.42, -17.78).parts[0]!.outer;
+    const hole = boxArea(177.41, -17.795, 177.43, -17.785);
+    const [across] = check(areaOf(outer, hole.parts[0]!.outer));
+    expect(across).toMatchObject({ code: 'hole-overlap', parameters: { part: 1, ring: 1 } });
+    near(across!.parameters['areaHa'] as number, areaHaOf(hole) / 2, 1e-4);
+    const [first, second] = [177.402, 177.404].map((west) => boxArea(west, -17.795, west + 0.004, -17.785));
+    const [twice] = check(areaOf(outer, first!.parts[0]!.outer, second!.parts[0]!.outer));
+    expect(twice).toMatchObject({ code: 'hole-overlap', parameters: { part: 1, ring: 2 } });
+    near(twice!.parameters['areaHa'] as number, areaHaOf(second!) / 2, 1e-4);
+  });
+
   test('with all coordinates exchanged is a stop', () => {
     const flipped = areaOf(
       box.parts[0]!.outer.map((p) => ({ latitudeDeg: p.longitudeDeg, longitudeDeg: p.latitudeDeg })),

@@ -2,6 +2,7 @@ import { type AreaPart, type MapArea, type MapFinding, mapFinding } from '../../
 import { meanWidthM } from './area-sets.ts';
 import { areaHaOf } from './area-size.ts';
 import { checkCoordinateOrder } from './coordinate-order.ts';
+import { holesOverlap, piecesOverlap } from './ground-twice.ts';
 import { groundIndex } from './inside.ts';
 import { openRing } from './plane.ts';
 import { checkRing } from './ring-checks.ts';
@@ -18,8 +19,10 @@ export function checkArea(stratum: {
   readonly name: string | null;
   readonly area: MapArea;
   readonly typedAreaHa: number | null;
+  /** Whether its pieces are joined before they are used, as those of a mask are; then they may lie over each other. */
+  readonly isJoined?: boolean;
 }): MapFinding[] {
-  const { name, area, typedAreaHa } = stratum;
+  const { name, area, typedAreaHa, isJoined = false } = stratum;
   if (area.parts.length === 0) return [mapFinding('no-area-in-map', name)];
   const order = checkCoordinateOrder(area, name);
   if (order.some((finding) => finding.severity === 'stop')) return order;
@@ -29,6 +32,11 @@ export function checkArea(stratum: {
   if (rings.some((finding) => finding.severity === 'stop')) return [...order, ...rings];
   const holes = area.parts.flatMap((part, p) => checkHoles(part, p + 1, name));
   if (holes.length > 0) return [...order, ...rings, ...holes];
+  const twice = [
+    ...area.parts.flatMap((part, p) => holesOverlap(part, p + 1, name)),
+    ...(isJoined ? [] : piecesOverlap(area, name)),
+  ];
+  if (twice.length > 0) return [...order, ...rings, ...twice];
   const slivers = area.parts.flatMap((part, p) => checkThinness(part, p + 1, name));
   const typed =
     typedAreaHa === null ? [] : checkTypedArea({ name, typedHa: typedAreaHa, mapHa: areaHaOf(area) });

@@ -33,7 +33,10 @@ export function mappedStrata(
 ): MappedStrata {
   const single = drawn.map((stratum) => checkArea(stratum));
   const sound = drawn.filter((_, i) => !single[i]!.some(isStop));
-  const masks = options.masks.map((mask) => ({ mask, findings: checkArea({ ...mask, typedAreaHa: null }) }));
+  const masks = options.masks.map((mask) => ({
+    mask,
+    findings: checkArea({ ...mask, typedAreaHa: null, isJoined: true }),
+  }));
   const soundMasks = masks.filter(({ findings }) => !findings.some(isStop)).map(({ mask }) => mask);
   return {
     frozenOn: options.frozenOn,

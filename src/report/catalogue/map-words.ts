@@ -32,6 +32,10 @@ const findings = {
     '[area {area}: ][{piece}: ]the border crosses itself {times}[, first at {at}], so that inside and outside cannot be told; untie it there',
   'hole-outside':
     '[area {area}: ][{piece}: ]this hole lies outside the border it should be cut from ({points} of its points do); move it, or make it a piece',
+  'hole-overlap':
+    '[area {area}: ][{piece}: ]{areaHa} ha of this hole lie outside the border it is cut from, or in another hole; they would be taken off the area though they are no part of it: draw the hole inside, and one hole where two meet',
+  'pieces-overlap':
+    '[area {area}: ]pieces lie over each other by {areaHa} ha in all (most of all pieces {first} and {second}), which would be counted twice; join them into one piece',
   'latitude-impossible':
     '[area {area}: ][{piece}, ][point {point}: ]a latitude of {latitude} cannot be: latitudes end at 90 degrees; are latitude and longitude exchanged? Map files have longitude first',
   'swapped-coordinates':

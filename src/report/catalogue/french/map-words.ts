@@ -30,6 +30,10 @@ export const mapWordsFr = {
     '[aire {area} : ][{piece} : ]le contour se croise lui-même {times}[, d’abord à {at}], si bien qu’on ne distingue plus dedans et dehors ; démêlez-le là',
   'hole-outside':
     '[aire {area} : ][{piece} : ]ce trou est hors du contour où il doit être découpé ({points} de ses points) ; déplacez-le, ou faites-en un morceau',
+  'hole-overlap':
+    '[aire {area} : ][{piece} : ]{areaHa} ha de ce trou sont hors du contour où il est découpé, ou dans un autre trou ; ils seraient ôtés de la surface sans en faire partie : dessinez le trou à l’intérieur, et un seul trou là où deux se touchent',
+  'pieces-overlap':
+    '[aire {area} : ]des morceaux se recouvrent, de {areaHa} ha en tout (surtout les morceaux {first} et {second}), qui seraient comptés deux fois ; réunissez-les en un seul',
   'latitude-impossible':
     '[aire {area} : ][{piece}, ][point {point} : ]une latitude de {latitude} est impossible : elles s’arrêtent à 90 degrés ; latitude et longitude sont-elles échangées ? Les cartes ont la longitude d’abord',
   'swapped-coordinates':
