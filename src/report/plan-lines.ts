@@ -1,6 +1,7 @@
 /** A plan of the book for the command line: what it asks of each stratum, then its stations in the order of the list. */
 
 import { type DrawMethod, planCounts } from '../planning/draw/drawn-plan.ts';
+import { mostRemembered } from '../planning/draw/spaced-stations.ts';
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
 import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
@@ -31,7 +32,7 @@ export function planHeadLines(name: string, content: PlanContent): readonly stri
   const picked = rows.reduce((sum, row) => sum + row.handPicked, 0);
   const apart = minimumSpacingM === null ? '' : `, at least ${formatShort(minimumSpacingM)} m apart`;
   return [
-    `Plan ${name}${survey === null ? '' : ` for ${survey}`}: ${formatCount(drawn)} stations${picked === 0 ? '' : ` and ${formatCount(picked)} hand-picked`} in ${strataInWords(rows.length)}.`,
+    `Plan ${name}${survey === null ? '' : ` for ${survey}`}${drawn === 1 ? ': 1 station' : `: ${formatCount(drawn)} stations`}${picked === 0 ? '' : ` and ${formatCount(picked)} hand-picked`} in ${strataInWords(rows.length)}.`,
     ...(decision === null ? [] : [`To decide: ${decision}`]),
     `Drawn on ${drawnOn} by ${drawnBy}: ${methodWords[content.method]}${apart}; seed ${String(seed)}.`,
     ...(content.allocation === undefined ? [] : [`${content.allocation}.`]),
@@ -121,15 +122,19 @@ export function spreadLines(content: PlanContent): readonly string[] {
       : ['', 'Spread over the ground (0: every station stands for the same ground):', ...balances]),
     ...(content.minimumSpacingM === null
       ? []
-      : [
-          '',
-          `At least ${formatShort(content.minimumSpacingM)} m apart: ${formatCount(passed)} positions were passed over${passed === 0 ? '' : ' as too near to another'}.`,
-        ]),
+      : ['', `At least ${formatShort(content.minimumSpacingM)} m apart: ${passedInWords(passed)}.`]),
     ...(spacings.length === 0 ? [] : ['With that spacing a place of the ground is chosen:', ...spacings]),
     ...(spacings.length > 0 && content.stations.some(isGiven)
       ? ['  Near a fixed or hand-picked station the chance falls to 0: no new one is drawn there.']
       : []),
   ];
+}
+
+function passedInWords(passed: number): string {
+  if (passed === 0) return 'no position was passed over';
+  if (passed === 1) return '1 position was passed over as too near to another';
+  const count = `${formatCount(passed)}${passed >= mostRemembered ? ' and more' : ''}`;
+  return `${count} positions were passed over as too near to another`;
 }
 
 function isGiven({ selection }: PlannedStation): boolean {

@@ -58,6 +58,14 @@ describe('a draw', () => {
     expect(again.stderr).toContain('the 222 belts laid at 37 stations of the old draw went with it');
   });
 
+  it('says before the trip what one or two stations in a stratum cannot tell', async () => {
+    const few = ['--for', 'Lorrin 2027', '--stations', 'north flat: 1', '--stations', 'south flat: 2'];
+    const { stderr, stdout } = await plan('draw', 'thin', ...few, '--dry-run');
+    expect(stderr).toContain('north flat has one planned station: the report will have no standard error');
+    expect(stderr).toContain('south flat would have 2 stations; below 3 the spread there is hardly known');
+    expect(stdout).toContain('3 stations in 2 strata');
+  });
+
   it('says how well it is spread beside simple random draws', async () => {
     const { stdout } = await plan('draw', 'b', ...drawn, '--seed', '7', '--dry-run');
     expect(stdout).toMatch(/north flat: 0\.\d+, simple random 0\.\d+ on average; \d+\s% of 200 such draws/);

@@ -116,6 +116,17 @@ describe('a panel and chosen stations', () => {
     expect(codesOf(answer)).toEqual(['plan-hand-picked-outside', 'plan-hand-picked']);
   });
 
+  // A code stands for one place: the counts of a chosen station must never land on a drawn one of another stratum.
+  test('a drawn station never bears the code of a given one, whatever its stratum or its capitals', () => {
+    const position = { latitudeDeg: -17, longitudeDeg: 180 };
+    const [rf, lg] = request.strata;
+    const plan = planOf({ strata: [rf!, { ...lg!, handPicked: [{ code: 'rf-03', position }] }] });
+    const codes = plan.stations.map(({ code }) => code.toLowerCase());
+    expect(new Set(codes).size).toBe(codes.length);
+    expect(plan.stations.find(({ code }) => code === 'rf-03')).toMatchObject({ selection: 'hand-picked' });
+    expect(plan.stations.find(({ code }) => code === 'RF-03-new')).toMatchObject({ stratum: 'RF' });
+  });
+
   test('more fixed stations than stations are refused', () => {
     const crowded = [
       { ...request.strata[0]!, fixed, stations: 1 },

@@ -27,6 +27,7 @@ export function drawStations(request: DrawRequest): Planned<DrawnPlan> {
   if (stops(problems)) return refused(problems);
   const given = request.strata.flatMap(givenStations);
   const spaced = spacedStations(given, request);
+  const taken = new Set(given.map(({ code }) => bareCode(code)));
   const lists: NextPosition[] = [];
   for (const stratum of request.strata) {
     const list = listFor(stratum, request);
@@ -35,12 +36,12 @@ export function drawStations(request: DrawRequest): Planned<DrawnPlan> {
   }
   // All stations before any spare, so that no spare of one stratum takes the room of a station of the next.
   const stations = request.strata.map((stratum, h) =>
-    take(stratum, { role: 'planned', next: lists[h]!, spaced }),
+    take(stratum, { role: 'planned', next: lists[h]!, spaced, codes: taken }),
   );
   const short = stations.flatMap((one) => one.problems);
   if (stops(short)) return refused([...problems, ...short]);
   const spares = request.strata.map((stratum, h) =>
-    take(stratum, { role: 'spare', next: lists[h]!, spaced }),
+    take(stratum, { role: 'spare', next: lists[h]!, spaced, codes: taken }),
   );
   const rows = request.strata.flatMap((stratum, h) => {
     const own = givenStations(stratum);
@@ -91,16 +92,18 @@ function take(
     readonly role: 'planned' | 'spare';
     readonly next: NextPosition;
     readonly spaced: SpacedStations;
+    /** Codes of given stations, of any stratum. */
+    readonly codes: ReadonlySet<string>;
   },
 ): Taken {
-  const { role, next, spaced } = from;
+  const { role, next, spaced, codes } = from;
   const wanted = role === 'planned' ? newStations(stratum) : stratum.spares;
   const taken: DrawnStation[] = [];
   let passed = 0;
   while (taken.length < wanted && passed < mostPassedOver) {
     const position = next();
     if (position === null) break;
-    const code = codeFor(stratum, role, taken.length);
+    const code = codeFor(stratum, { role, taken: taken.length, codes });
     const station = {
       code,
       stratum: stratum.name,
@@ -121,12 +124,27 @@ function take(
 /** So many positions in a row too near to others: the ground is full. */
 const mostPassedOver = 2000;
 
-function codeFor(stratum: DrawStratum, role: 'planned' | 'spare', taken: number): string {
-  const given = new Set([...stratum.fixed, ...stratum.handPicked].map((one) => one.code));
+/** A code stands for one place of the plan: a drawn station never bears that of a given one, in whatever stratum it lies. */
+function codeFor(
+  stratum: DrawStratum,
+  at: {
+    readonly role: 'planned' | 'spare';
+    readonly taken: number;
+    readonly codes: ReadonlySet<string>;
+  },
+): string {
+  const { role, taken, codes } = at;
   const digits = String(stratum.stations + stratum.spares).length;
   const first = role === 'planned' ? stratum.fixed.length : stratum.stations;
   const code = `${stratum.codePrefix ?? stratum.name}-${String(first + taken + 1).padStart(Math.max(2, digits), '0')}`;
-  return given.has(code) ? `${code}-new` : code;
+  let free = code;
+  while (codes.has(bareCode(free))) free = `${free}-new`;
+  return free;
+}
+
+/** Capitals do not make another station: people type codes as they come. */
+function bareCode(code: string): string {
+  return code.trim().toLowerCase();
 }
 
 function shortage(

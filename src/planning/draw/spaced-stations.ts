@@ -55,4 +55,4 @@ export function spacedStations(
 }
 
 /** A full ground passes over thousands; nobody reads more than this. */
-const mostRemembered = 1000;
+export const mostRemembered = 1000;

@@ -26,6 +26,15 @@ export function crowdedStrata(
   });
 }
 
+/** Too few for a spread: with one station the report has no standard error, with two one that is hardly known. */
+export function thinStrata(asked: StationsAsked): readonly PlanProblem[] {
+  return asked.strata.flatMap(({ name: stratum, stations }) => {
+    if (stations === 1) return [planProblem('plan-lone-station', { stratum })];
+    if (stations === 2) return [planProblem('plan-few-in-stratum', { stratum, stations, other: '' })];
+    return [];
+  });
+}
+
 function searchedOf(protocol: Protocol | null): number | null {
   if (protocol === null) return null;
   const { transectsPerStation, lengthM, widthM } = protocol;

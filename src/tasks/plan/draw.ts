@@ -10,7 +10,7 @@ import { type PlanProblem, planProblem, stops } from '../../planning/size/plan-p
 import type { PlanContent } from '../../survey/plan-words.ts';
 import type { Plan } from '../../survey/words.ts';
 import { codePrefixes } from './code-prefixes.ts';
-import { crowdedStrata, groundNotes } from './draw-checks.ts';
+import { crowdedStrata, groundNotes, thinStrata } from './draw-checks.ts';
 import type { PlanDrawRequest } from './draw-request.ts';
 import { handPickedStations } from './hand-picked.ts';
 import { type Panel, panelStations } from './panel-stations.ts';
@@ -64,7 +64,12 @@ async function makePlan(request: PlanDrawRequest, tools: PlanTools): Promise<Mad
   const made = { tools, ground, asked: asked.value, drawn: drawn.value, told };
   const content = contentOf({ ...made, request: { ...request, decision } });
   const plan = { id: before?.id ?? tools.newId(), name: request.name, content };
-  const noted = [...beltsDropped(before), ...otherPlans(request, plans), ...groundNotes(content, ground)];
+  const noted = [
+    ...thinStrata(asked.value),
+    ...beltsDropped(before),
+    ...otherPlans(request, plans),
+    ...groundNotes(content, ground),
+  ];
   return { plan, problems: [...problems, ...noted] };
 }
 
