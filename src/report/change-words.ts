@@ -1,6 +1,6 @@
 /** Changes of a density, and how often they are told, in words. */
 
-import { formatShare, formatShort, formatSignificant } from './numbers.ts';
+import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
 
 /** "a halving", "a doubling", "a fall to 30 %", "a rise to 1.5-fold"; 1 is "no change". */
 export function changeInWords(factor: number): string {
@@ -31,4 +31,9 @@ export function oneIn(share: number, tried: number): string {
 /** A rise of 140 % is 2.4 times as many; beyond a hundred times nothing is told. */
 export function riseInWords(rise: number): string {
   return rise > 99 ? 'over 100 times' : `${formatSignificant(1 + rise, 2)} times`;
+}
+
+/** Two standard errors of a share of one half, the least certain one. */
+export function luckInWords(simulations: number): string {
+  return `${formatCount(Math.ceil(100 / Math.sqrt(simulations)))} in 100`;
 }

@@ -4,7 +4,7 @@ import type { RehearsalOption } from '../planning/rehearse/more-stations.ts';
 import type { RehearsalStratum } from '../planning/rehearse/rehearsal-request.ts';
 import type { RehearsedSpecies } from '../planning/rehearse/rehearse-survey.ts';
 import type { Species } from '../survey/words.ts';
-import { changeInWords, oneIn, timesInTen } from './change-words.ts';
+import { changeInWords, luckInWords, oneIn, timesInTen } from './change-words.ts';
 import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
 import { speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
@@ -38,6 +38,7 @@ export function planRehearseLines(told: RehearsalToTell): readonly string[] {
     textTable(columns(told, confidence, label), base.rehearsal.species),
     '',
     `Interval: ${interval}; the middle of the rehearsed surveys. Seed ${seed}.`,
+    `Told: shares of ${formatCount(surveys)} rehearsed surveys, which luck alone moves by up to ${luckInWords(surveys)} either way; more of them (--surveys) are surer.`,
     `False alarm: a change told where there is none, in pairs of surveys simulated with this clumping; ${formatShare(confidence)} promises 1 in ${formatShort(Math.round(1 / (1 - confidence)))}. Where it is more often, distrust a change that was only just told.`,
   ];
 }

@@ -1,6 +1,6 @@
 /** How many stations, for the command line: the answer first, then who needs what, then what more or fewer would give. */
 
-import { timesInTen } from './change-words.ts';
+import { luckInWords, timesInTen } from './change-words.ts';
 import { formatCount, formatShare, formatShort } from './numbers.ts';
 import { effortInWords } from './plan-size-effort.ts';
 import { sizeHeadline } from './plan-size-headline.ts';
@@ -97,7 +97,7 @@ function legend(size: SizeToTell, settings: SizeSettings): readonly string[] {
     `Fall (or rise) told, to: the smallest change, as a share of ${against}, told ${timesInTen(power)} at ${formatShare(confidence)} (formula, log ratio).`,
     ...(settings.goal === 'change'
       ? [
-          `Wanted change told, false alarm: ${formatShort(simulations)} simulated pairs of surveys with the clumping to count on; false alarm is a change reported where there was none, which should be 1 in ${formatShort(Math.round(1 / (1 - confidence)))}.`,
+          `Wanted change told, false alarm: ${formatShort(simulations)} simulated pairs of surveys with the clumping to count on, whose shares luck alone moves by up to ${luckInWords(simulations)}; false alarm is a change reported where there was none, which should be 1 in ${formatShort(Math.round(1 / (1 - confidence)))}.`,
         ]
       : []),
   ];

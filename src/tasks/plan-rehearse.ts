@@ -55,6 +55,7 @@ export async function planRehearse(store: Store, request: RehearseRequest): Prom
     plan === null ? { strata: splitAsked(pilot, request), problems: [] } : strataOfPlan(plan, pilot);
   const problems = [
     ...requestProblems(request),
+    ...(plan === null ? tooFew(pilot, request) : []),
     ...pilot.problems,
     ...unseenProblems(pilot),
     ...laid.problems,
@@ -102,6 +103,13 @@ function requestProblems(request: RehearseRequest): readonly PlanProblem[] {
     ...numberProblems('confidence', request.confidence, { atLeast: 0.5, below: 1 }),
     ...wholeProblems('seed', request.seed, { atLeast: 0, atMost: 2 ** 31 - 1 }),
   ];
+}
+
+/** Fewer than two in each stratum would be raised to two, and another survey rehearsed than the one asked for. */
+function tooFew({ strata }: Pilot, { stations }: RehearseRequest): readonly PlanProblem[] {
+  const needed = 2 * strata.length;
+  if (stations === null || stations < 1 || stations >= needed) return [];
+  return [planProblem('plan-rehearsal-too-few', { stations, strata: strata.length, needed })];
 }
 
 function splitAsked({ strata }: Pilot, { stations }: RehearseRequest): readonly RehearsalStratum[] {

@@ -70,6 +70,10 @@ describe('plan size', () => {
     expect(stdout).toMatch(/not even 500 stations tell a halving/);
     expect(stdout).toMatch(/two new surveys of about \d+ stations each would/);
     expect(stdout).toContain('false alarm');
+    // By hand: two standard errors of a share of one half are 1 / sqrt(100).
+    expect(stdout).toContain(
+      'Told: shares of 100 rehearsed surveys, which luck alone moves by up to 10 in 100',
+    );
   });
 
   it('gives no CV for a species that the pilot never met, but a bound', async () => {
@@ -305,6 +309,12 @@ describe('bad input', () => {
       'a rehearsal of no station',
       () => ['rehearse', ...survey(), '--stations', '0'],
       /number of stations is 0/,
+      1,
+    ],
+    [
+      'a rehearsal of fewer than two stations in each stratum',
+      () => ['rehearse', ...survey(), '--stations', '1'],
+      /1 stations? cannot be rehearsed over \d strata: .* takes \d/,
       1,
     ],
   ];

@@ -56,6 +56,16 @@ describe('the report rehearsed', () => {
     expect(common!.changes[0]!.told).toBeLessThan(0.11);
   });
 
+  // Authority: the rehearsal of 2000. Ten surveys start from truths all over the belief, not from its lowest ten.
+  test('tells as often from few rehearsed surveys as from many, luck apart', () => {
+    const unsure = { ...sandfish, earlier: { ...sandfish.earlier, cv: 0.6 }, changes: [0.5] };
+    const told = (seed: number, surveys: number) =>
+      rehearseSurvey({ ...request, species: [unsure], seed, surveys }).value!.species[0]!.changes[0]!.told;
+    const few = Array.from({ length: 200 }, (_, seed) => told(seed, 10));
+    const mean = few.reduce((a, b) => a + b, 0) / few.length;
+    expect(Math.abs(mean - told(1, 4000))).toBeLessThan(0.03);
+  });
+
   test('tells a fall to a fifth more often than a halving, and nearly never as a rise', () => {
     const [, half, fifth] = common!.changes;
     expect(fifth!.told).toBeGreaterThan(half!.told + 0.2);

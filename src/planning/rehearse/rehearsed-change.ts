@@ -55,7 +55,8 @@ export function rehearsedChange(
   let falls = 0;
   let rises = 0;
   for (let i = 0; i < settings.surveys; i++) {
-    const survey = simulators[i % simulators.length]!(settings.random);
+    const part = partOf(i, settings.surveys, simulators.length);
+    const survey = simulators[part]!(settings.random);
     const told = toldOf(survey, { strata, species, settings });
     falls += Number(told === 'fall');
     rises += Number(told === 'rise');
@@ -65,6 +66,17 @@ export function rehearsedChange(
   const told = factor === 1 ? toldFall + toldRise : factor < 1 ? toldFall : toldRise;
   const simulationError = Math.sqrt((told * (1 - told)) / settings.surveys);
   return { factor, toldFall, toldRise, told, simulationError };
+}
+
+/**
+ * Which part of the belief about the earlier truth the survey of this number starts from: whole rounds over all of
+ * them, and the surveys left over spread evenly. Ten surveys on the ten lowest parts would tell falls far too often.
+ */
+function partOf(survey: number, surveys: number, count: number): number {
+  const left = surveys % count;
+  const inRounds = surveys - left;
+  if (survey < inRounds) return survey % count;
+  return Math.floor(((survey - inRounds + 0.5) * count) / left);
 }
 
 function toldOf(

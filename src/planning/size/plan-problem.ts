@@ -104,6 +104,7 @@ export const planProblemSeverities = {
   'waypoint-none': 'stop', // {}
   // rehearsal
   'plan-lone-station': 'explain', // {stratum}: no standard error will be known
+  'plan-rehearsal-too-few': 'stop', // {stations, strata, needed}: fewer than two in each stratum
   'plan-density-missing': 'stop', // {species, strata}
 } as const satisfies Record<string, Severity>;
 

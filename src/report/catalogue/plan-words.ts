@@ -89,6 +89,8 @@ const sentences: Readonly<Record<PlanProblemCode, string>> = {
   ...drawWords,
   'plan-lone-station':
     '{stratum} has one planned station: the report will have no standard error for it, nor for the whole',
+  'plan-rehearsal-too-few':
+    '{stations} stations cannot be rehearsed over {strata} strata: without two in each there is no spread, and that takes {needed}',
   'plan-density-missing': '{species}: no density is expected in {strata}; give one, or leave the species out',
 };
 
