@@ -274,6 +274,14 @@ describe('belts laid where the scenario is', () => {
     expect(bearings).toEqual([90, 90, 90, 70, 70, 70]);
   });
 
+  it('turn once before a belt, and never back over the last one', async () => {
+    const twice = await lay(...series, '--bend', 'H1:4:-20', '--bend', 'H1:4:30');
+    expect(twice.problems[0].message).toContain('"--bend H1:4" is given twice; say once what is meant');
+    const back = await lay(...series, '--bend', 'H1:4:-170');
+    expect(back.problems[0].message).toContain('beyond a right angle a belt comes back over the last one');
+    expect([twice.exitCode, back.exitCode]).toEqual([1, 1]);
+  });
+
   it('are refused where they are no series, where nothing says how long they are, and where a bend has no belt', async () => {
     const parallel = await lay('--protocol', 'belts in parallel');
     expect(parallel.problems[0].message).toContain('only belts in series are laid');

@@ -70,10 +70,6 @@ describe('plan size', () => {
     expect(stdout).toMatch(/not even 500 stations tell a halving/);
     expect(stdout).toMatch(/two new surveys of about \d+ stations each would/);
     expect(stdout).toContain('false alarm');
-    // By hand: two standard errors of a share of one half are 1 / sqrt(100).
-    expect(stdout).toContain(
-      'Told: shares of 100 rehearsed surveys, which luck alone moves by up to 10 in 100',
-    );
   });
 
   it('gives no CV for a species that the pilot never met, but a bound', async () => {
@@ -171,6 +167,10 @@ describe('plan rehearse', () => {
     expect(stdout).toMatch(/You could tell a fall to 10\s% of Trochus/);
     expect(stdout).toContain('With 2 more boat days, 48 stations instead of 40:');
     expect(stdout).toContain('false alarm');
+    // By hand: two standard errors of a share of one half are 1 / sqrt(100).
+    expect(stdout).toContain(
+      'Told: shares of 100 rehearsed surveys, which luck alone moves by up to 10 in 100',
+    );
   });
 
   it('has a row for each species and option, with the rate of false alarms', async () => {

@@ -104,6 +104,7 @@ const numbers: Readonly<Record<string, string>> = {
   gapM: 'the gap between belts (m)',
   belts: 'the number of belts',
   turnDeg: 'the turn between belts (degrees)',
+  bendDeg: 'the turn of a --bend (degrees; beyond a right angle a belt comes back over the last one)',
   share: 'the share of stations to visit again',
   redraws: 'the number of redraws',
   stationCv: 'the CV between stations',

@@ -2,7 +2,7 @@
 
 import { type LaidStation, layStations, type StationToLay } from '../../planning/ground/lay-stations.ts';
 import { type PlanProblem, planProblem, stops } from '../../planning/size/plan-problem.ts';
-import { numberProblems } from '../../planning/size/typed-numbers.ts';
+import { numberProblems, repeatedNames } from '../../planning/size/typed-numbers.ts';
 import type { PlanContent, PlannedStation } from '../../survey/plan-words.ts';
 import type { Plan } from '../../survey/words.ts';
 import { type SeriesToLay, seriesToLay, type TypedSeries } from './belt-series.ts';
@@ -79,6 +79,9 @@ function requestProblems(
   );
   return [
     ...wrong.map(({ code, belt }) => planProblem('plan-bend-unclear', { code, belt, belts: transects })),
+    ...repeatedNames(bends.map(({ code, belt }) => `--bend ${code}:${String(belt)}`)),
+    ...repeatedNames(along.map(({ code }) => `--along ${code}`)),
+    ...bends.flatMap((bend) => numberProblems('bendDeg', bend.turnDeg, { atLeast: -90, atMost: 90 })),
     ...along
       .filter(({ code }) => !codes.has(code))
       .map(({ code }) => planProblem('plan-unknown-station', { code })),
