@@ -167,6 +167,17 @@ describe('a draw', () => {
     expect(rows[0]).toMatchObject({ seed: 9, decision: 'open it?' });
   });
 
+  // Scenario 7: 46 may be seconds or hundredths of a minute, 430 m apart here; both lie on the flat.
+  it('says what it took for granted in the position of a hand-picked station', async () => {
+    const { stderr, exitCode } = await plan(
+      ...(['draw', 'chosen', ...drawn, '--hand-picked', 'H1: 36 30 46 S 127 59 37 W', '--dry-run'] as const),
+    );
+    expect(stderr).toMatch(
+      /H1: .*was read as degrees, minutes and seconds; are the last figures decimals of a minute\? \(planned at 36° 30\.767′ S/,
+    );
+    expect(exitCode).toBe(0);
+  });
+
   it('refuses a table of hand-picked stations that holds none', async () => {
     const file = join(temporaryFolder(), 'chosen.csv');
     writeFileSync(file, 'code,position\n');

@@ -91,6 +91,21 @@ describe('waypoints back', () => {
     expect(rows[2].distanceM).toBeCloseTo(30, 1);
   });
 
+  // JOB B: a planned position copied into the visited one hides where the boat was.
+  it('that are the points as sent are no arrivals: a mark nearby is, and without one nothing is written', async () => {
+    const file = fromReceiver([
+      { name: 'NF01', of: 0 },
+      { name: '014', of: 0, northM: 25 },
+      { name: 'NF02', of: 1 },
+    ]);
+    const { rows, problems } = await waypoints('--plan', 'p', '--from', file);
+    expect(rows[0]).toMatchObject({ waypoint: '014', by: 'nearness' });
+    expect(rows[0].distanceM).toBeCloseTo(25, 0);
+    const messages = problems.map(({ message }) => message);
+    expect(messages).toHaveLength(1);
+    expect(messages[0]).toContain('on their planned place to the metre: NF-02');
+  });
+
   it('far from their station or without one are questions', async () => {
     const file = fromReceiver([
       { name: 'NF01', of: 0, northM: 5000 },
@@ -121,7 +136,9 @@ describe('waypoints back', () => {
   it('takes the waypoints of its own spares for no strangers, unless they moved', async () => {
     const file = join(temporaryFolder(), 'spares.gpx');
     await waypoints('--plan', 'p', '--to', file, '--spares');
-    expect((await waypoints('--plan', 'p', '--from', file)).problems).toEqual([]);
+    expect((await waypoints('--plan', 'p', '--from', file)).problems).toMatchObject([
+      { code: 'waypoint-as-sent' },
+    ]);
     const text = readFileSync(file, 'utf8');
     const moved = text.replace(
       /lat="(-?[\d.]+)"(?=[^>]*><name>NF05)/,
@@ -129,7 +146,7 @@ describe('waypoints back', () => {
     );
     writeFileSync(file, moved);
     const { problems } = await waypoints('--plan', 'p', '--from', file);
-    expect(problems.map(({ code }) => code)).toEqual(['waypoint-without-station']);
+    expect(problems.map(({ code }) => code)).toEqual(['waypoint-as-sent', 'waypoint-without-station']);
   });
 
   it('of an empty or foreign file are refused', async () => {
@@ -159,8 +176,8 @@ describe('arrival positions', () => {
     expect((await slateline('import', folder, ...to)).exitCode).toBe(0);
     const file = fromReceiver([
       { name: 'NF01', of: 0, northM: 10 },
-      { name: 'NF02', of: 1 },
-      { name: 'NF03', of: 2 },
+      { name: 'NF02', of: 1, northM: 6 },
+      { name: 'NF03', of: 2, northM: 9 },
     ]);
     const read = await slatelineJson('waypoints', '--plan', 'p', '--from', file, ...to);
     expect(read.rows.every(({ written }) => !written)).toBe(true);

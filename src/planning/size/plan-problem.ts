@@ -72,6 +72,7 @@ export const planProblemSeverities = {
   'plan-nothing-drawn': 'stop', // {}
   'plan-stratum-crowded': 'stop', // {stratum, stations, areaHa, eachM2, searchedM2}
   'plan-position-unclear': 'stop', // {code, detail}
+  'plan-position-doubt': 'explain', // {code, position, detail}: read, with something taken for granted
   'plan-hand-picked-nowhere': 'stop', // {code, stratum, distanceM}
   'plan-hand-picked-on-mask': 'stop', // {code, stratum}
   'plan-hand-picked-unnamed': 'stop', // {position}
@@ -98,6 +99,7 @@ export const planProblemSeverities = {
   'plan-not-laid': 'note', // {}
   // waypoints
   'waypoint-far': 'explain', // {code, waypoint, distanceM, nearM}
+  'waypoint-as-sent': 'explain', // {codes}: on the planned place to the metre, under its name
   'waypoint-without-station': 'explain', // {waypoint, position, nearest, distanceM}
   'waypoint-station-has-position': 'explain', // {code, distanceM}
   'waypoint-station-not-entered': 'explain', // {codes, survey}

@@ -12,6 +12,7 @@ export const drawWords = {
   'plan-stratum-crowded':
     '{stratum}: {stations} stations in {areaHa} ha leave {eachM2} m² to each, and one station searches {searchedM2} m²; they would lie on one another: plan fewer',
   'plan-position-unclear': 'hand-picked station {code}: {detail}',
+  'plan-position-doubt': 'hand-picked station {code}: {detail} (planned at {position})',
   'plan-hand-picked-nowhere':
     'hand-picked station {code} lies in no stratum of the plan; the nearest is {stratum}, {distanceM} m away: is a digit or a letter wrong?',
   'plan-hand-picked-on-mask':
@@ -54,6 +55,8 @@ export const drawWords = {
   'plan-not-laid': 'no belts are laid yet: “slateline plan lay” does it',
   'waypoint-far':
     'waypoint {waypoint} bears the name of {code} and lies {distanceM} m from it (more than {nearM} m): the wrong place, or the wrong name?',
+  'waypoint-as-sent':
+    'these waypoints stand on their planned place to the metre: {codes}. They are the points that were sent to the receiver, not marks of where the boat was, and are not written as positions; if somebody did mark there, type the position',
   'waypoint-without-station':
     'waypoint {waypoint} at {position} belongs to no station[; the nearest is {nearest}, {distanceM} m away]',
   'waypoint-station-has-position':

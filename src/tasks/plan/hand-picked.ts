@@ -14,7 +14,8 @@ import {
 } from '../../planning/size/plan-problem.ts';
 import { positionWords } from '../../report/catalogue/position-words.ts';
 import type { Position } from '../../survey/map-area.ts';
-import { readPosition } from '../../survey/position-notation.ts';
+import { readPosition, writePosition } from '../../survey/position-notation.ts';
+import type { PositionCaution } from '../../survey/position-words.ts';
 import type { PlanDrawRequest } from './draw-request.ts';
 import type { GroundStratum } from './plan-ground.ts';
 
@@ -32,7 +33,7 @@ export function handPickedStations(
       problems.push(planProblem('plan-hand-picked-unnamed', { position: text }));
       continue;
     }
-    const { position, refusal } = readPosition(text, positionOfUtm);
+    const { position, refusal, cautions } = readPosition(text, positionOfUtm);
     if (position === null) {
       const detail = positionWords[refusal ?? 'not-understood'].replace('{value}', text);
       problems.push(planProblem('plan-position-unclear', { code, detail }));
@@ -40,9 +41,30 @@ export function handPickedStations(
     }
     const at = strata.find(({ index }) => index.contains(position));
     if (at === undefined) problems.push(nowhere(code, position, strata));
-    else found.set(at.mapped.name, [...(found.get(at.mapped.name) ?? []), { code, position }]);
+    else {
+      problems.push(...doubts(code, { text, position, cautions }));
+      found.set(at.mapped.name, [...(found.get(at.mapped.name) ?? []), { code, position }]);
+    }
   }
   return stops(problems) ? refused(problems) : planned(found, problems);
+}
+
+/** What was taken for granted while reading. That it lies in a stratum settles the hemisphere, and not the minutes. */
+function doubts(
+  code: string,
+  read: {
+    readonly text: string;
+    readonly position: Position;
+    readonly cautions: readonly PositionCaution[];
+  },
+): readonly PlanProblem[] {
+  return read.cautions
+    .filter((caution) => caution !== 'no-hemisphere' && caution !== 'sign-and-letter')
+    .map((caution) => {
+      const detail = positionWords[caution].replace('{value}', read.text);
+      const position = writePosition(read.position);
+      return planProblem('plan-position-doubt', { code, position, detail });
+    });
 }
 
 function nowhere(code: string, position: Position, strata: readonly GroundStratum[]): PlanProblem {

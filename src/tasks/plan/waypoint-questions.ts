@@ -21,6 +21,13 @@ export function farAway(matches: readonly WaypointMatch[], nearM: number): reado
     );
 }
 
+/** Points that came back as they were sent say nothing of where the boat was. */
+export function sentNotMarked(unmarked: readonly WaypointMatch[]): readonly PlanProblem[] {
+  if (unmarked.length === 0) return [];
+  const codes = unmarked.map(({ code }) => code).join(', ');
+  return [planProblem('waypoint-as-sent', { codes })];
+}
+
 export function strangers(
   waypoints: readonly GpxPoint[],
   planned: readonly PlannedStation[],

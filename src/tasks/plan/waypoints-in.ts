@@ -16,7 +16,8 @@ import type { Plan, Station } from '../../survey/words.ts';
 import { mapProblems } from '../maps/map-problems.ts';
 import { readBookWords, surveysAsked } from '../take-in-hand.ts';
 import { type PlanTools, planNamed } from './plan-named.ts';
-import { farAway, strangers } from './waypoint-questions.ts';
+import { pointsAsSent } from './points-as-sent.ts';
+import { farAway, sentNotMarked, strangers } from './waypoint-questions.ts';
 import { waypointNames } from './waypoints-out.ts';
 
 export interface WaypointsInRequest {
@@ -68,7 +69,15 @@ export async function waypointsIn(request: WaypointsInRequest, tools: PlanTools)
   const planned = plannedStations(plan, survey?.stations ?? [], request);
   const segments = gpx.tracks.flatMap((track) => track.segments);
   const trackPoints = segments.reduce((sum, segment) => sum + segment.length, 0);
-  const matches = matchWaypoints(planned, gpx.waypoints, request.nearM);
+  // Without a plan the places may be those that were visited: a point there is no copy of a plan.
+  const asSent = pointsAsSent(
+    planned.filter(({ isPlan }) => isPlan),
+    gpx.waypoints,
+  );
+  const marks = gpx.waypoints.filter((waypoint) => !asSent.some((one) => one.waypoint === waypoint));
+  const matches = matchWaypoints(planned, marks, request.nearM);
+  const unmarked = asSent.filter(({ code }) => matches.stationsWithout.includes(code));
+  const shown = [...matches.matches, ...unmarked];
   const isStopped = problems.some(({ severity }) => severity === 'stop') || isEmpty(gpx, trackPoints);
   const chosen = isStopped ? { changes: [], problems: [] } : writing(matches.matches, survey, request);
   const written = request.write && chosen.changes.length > 0;
@@ -76,7 +85,7 @@ export async function waypointsIn(request: WaypointsInRequest, tools: PlanTools)
   const codes = new Set(written ? chosen.changes.map(({ after }) => (after as Station).code) : []);
   return {
     rows: planned.map((station) =>
-      rowOf(station, { match: matches.matches.find(({ code }) => code === station.code), segments, codes }),
+      rowOf(station, { match: shown.find(({ code }) => code === station.code), segments, codes }),
     ),
     ...{ waypoints: gpx.waypoints.length, trackPoints, written: codes.size },
     survey: survey?.name ?? null,
@@ -84,6 +93,7 @@ export async function waypointsIn(request: WaypointsInRequest, tools: PlanTools)
     planProblems: [
       ...(isEmpty(gpx, trackPoints) && problems.length === 0 ? [planProblem('waypoint-none')] : []),
       ...farAway(matches.matches, request.nearM),
+      ...sentNotMarked(unmarked),
       ...strangers(matches.waypointsWithout, planned, sparesOf(plan, request)),
       ...(request.write ? chosen.problems : []),
     ],
@@ -112,23 +122,29 @@ async function surveyOf(
   return { name, stations };
 }
 
+interface KnownPlace extends PlannedStation {
+  /** Whether it is where the plan put the station, and not where somebody was. */
+  readonly isPlan: boolean;
+}
+
 /** Planned positions; without a plan those in the survey, planned before visited. */
 function plannedStations(
   plan: Plan | null,
   stations: readonly Station[],
   { letters }: WaypointsInRequest,
-): readonly PlannedStation[] {
+): readonly KnownPlace[] {
   if (plan !== null) {
     const names = waypointNames(plan.content.stations, { names: 'short', letters });
     return plan.content.stations
       .filter(({ role }) => role === 'planned')
-      .map(({ code, position }) => ({ code, shortName: names.get(code)!, position }));
+      .map(({ code, position }) => ({ code, shortName: names.get(code)!, position, isPlan: true }));
   }
   return stations.flatMap(({ code, waypoint, ...station }) => {
     const latitudeDeg = station.plannedLatitudeDeg ?? station.latitudeDeg;
     const longitudeDeg = station.plannedLongitudeDeg ?? station.longitudeDeg;
     if (latitudeDeg === null || longitudeDeg === null) return [];
-    return [{ code, shortName: waypoint, position: { latitudeDeg, longitudeDeg } }];
+    const isPlan = station.plannedLatitudeDeg !== null && station.plannedLongitudeDeg !== null;
+    return [{ code, shortName: waypoint, position: { latitudeDeg, longitudeDeg }, isPlan }];
   });
 }
 
