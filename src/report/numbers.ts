@@ -37,6 +37,11 @@ export function formatShort(value: number, language: Language = 'en'): string {
   return withDecimalMark(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
 }
 
+/** An area in hectares: whole ones in full, so that strata add up to their sum; patches of a hectare keep their decimals. */
+export function formatHectares(value: number): string {
+  return value >= 100 ? formatCount(value) : formatSignificant(value, 3);
+}
+
 /** A count in full: every animal and station is written out. */
 export function formatCount(count: number): string {
   if (!Number.isFinite(count)) throw new Error('formatCount requires a finite number');

@@ -4,7 +4,7 @@ import { type DrawMethod, planCounts } from '../planning/draw/drawn-plan.ts';
 import { mostRemembered } from '../planning/draw/spaced-stations.ts';
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
-import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
+import { formatCount, formatHectares, formatShare, formatShort, formatSignificant } from './numbers.ts';
 import { textTable } from './text-table.ts';
 
 export const methodWords: Readonly<Record<DrawMethod, string>> = {
@@ -86,9 +86,9 @@ function stratumTable(content: PlanContent): string {
   return textTable<PlanStratumRow>(
     [
       { head: 'stratum', cell: ({ name }) => name },
-      { head: 'ha', cell: ({ areaHa }) => formatShort(areaHa), number: true },
+      { head: 'ha', cell: ({ areaHa }) => formatHectares(areaHa), number: true },
       { head: 'W', cell: ({ areaHa }) => (areaHa / whole).toFixed(2), number: true },
-      { head: 'masked ha', cell: ({ maskedHa }) => formatShort(maskedHa), number: true },
+      { head: 'masked ha', cell: ({ maskedHa }) => formatHectares(maskedHa), number: true },
       count('stations', (row) => row.planned),
       count('of them fixed', (row) => row.fixed),
       count('hand-picked', (row) => row.handPicked),

@@ -1,6 +1,6 @@
 /** Strata, zones and masks for the command line: one table, then what the masks took. */
 
-import { formatCount, formatSignificant } from './numbers.ts';
+import { formatCount, formatHectares } from './numbers.ts';
 import { textTable } from './text-table.ts';
 
 interface StrataLine {
@@ -68,9 +68,6 @@ function notesOf(rows: readonly StrataLine[]): readonly string[] {
   return masked.length + edges.length === 0 ? [] : ['', ...masked, ...edges];
 }
 
-/** Small patches of a hectare need their decimals, large ones do not. */
 function hectares(value: number | null): string {
-  if (value === null) return 'not known';
-  if (value === 0) return '0';
-  return value >= 100 ? formatCount(Math.round(value)) : formatSignificant(value, 3);
+  return value === null ? 'not known' : formatHectares(value);
 }

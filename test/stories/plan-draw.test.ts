@@ -395,6 +395,26 @@ describe('the page of a plan', () => {
     expect(html).not.toMatch(/NaN|undefined|Infinity/);
   });
 
+  // By hand, from the tables of the demo: sandfish was met in the lagoon alone (W 0.197), 50.6 per ha at 7 stations of
+  // 480 m2, standard deviation 75.9. Five stations: 0.197 x 75.9 / sqrt(5) / 9.97 = 67 %, times 1.398 for a pilot of 6
+  // degrees of freedom 94 %; the earlier CV is 57 %, so a fall is told at exp(-(2.056 + 0.856) 1.398 hypot(0.57, 0.67)).
+  // Belts of 40 m2 instead: 75.9^2 - 50.6 / 0.048 + 50.6 / 0.004 = 131.7^2, and 116 %.
+  it('promises what its own belts can keep, with the careful CV behind every change', async () => {
+    const rowOf = async (...belts: readonly string[]) => {
+      const to = join(temporaryFolder(), 'sized.html');
+      await plan('lay', 'sized', '--date', '2027-03-10', '--gap', '10', '--length', '40', ...belts);
+      await plan('page', 'sized', '--to', to, '--pilot', 'Lorrin 2026');
+      const cells = readFileSync(to, 'utf8').replace(/<[^>]*>/g, ' ');
+      return /Sandfish\s+[\d.]+\s+(\d+)\s%\s+(\d+)\s%\s+×\s([\d.]+)/.exec(cells)!.slice(1).map(Number);
+    };
+    await plan('draw', 'sized', ...drawn, '--seed', '3');
+    const [cv, counted, fall] = await rowOf('--belts', '6', '--width', '2');
+    expect([cv, counted]).toEqual([67, 94]);
+    expect(fall).toBeCloseTo(0.028, 3);
+    const [small] = await rowOf('--belts', '1', '--width', '1');
+    expect(Math.abs(small! - 116)).toBeLessThan(2);
+  });
+
   it('keeps positions back where it is asked to, in words and in drawings', async () => {
     const file = join(temporaryFolder(), 'plan.html');
     await plan('page', 'page', '--to', file, '--positions', 'none');

@@ -13,7 +13,7 @@ export interface SpeciesPrecision {
   readonly cv: number;
   /** In 8 of 10 such earlier surveys no worse than this. */
   readonly cvAssured: number;
-  /** Smallest fall and rise against the earlier survey that would be told 8 times in 10, as shares. */
+  /** Smallest fall and rise against the earlier survey told 8 times in 10 with the CV to count on, as shares. */
   readonly fall: number;
   readonly rise: number;
 }

@@ -4,7 +4,7 @@ import type { Position } from '../../survey/map-area.ts';
 import type { PlannedStation } from '../../survey/plan-words.ts';
 import { writePosition } from '../../survey/position-notation.ts';
 import { htmlTable, type TableColumn } from '../html-table.ts';
-import { formatCount, formatShare, formatShort, formatSignificant } from '../numbers.ts';
+import { formatCount, formatHectares, formatShare, formatSignificant } from '../numbers.ts';
 import { declinationOf, turnsInWords } from '../plan-laying-lines.ts';
 import {
   bearing,
@@ -37,9 +37,9 @@ export function strataTable({ content }: PlanPageInput): string {
   return htmlTable<StrataRow>(
     [
       { head: 'Stratum', cell: ({ name }) => name },
-      { head: 'Area, ha', cell: (row) => formatShort(row.areaHa), number: true },
+      { head: 'Area, ha', cell: (row) => formatHectares(row.areaHa), number: true },
       { head: 'W', cell: (row) => (row.areaHa / areaHa).toFixed(2), number: true },
-      { head: 'Masked, ha', cell: (row) => formatShort(row.maskedHa), number: true },
+      { head: 'Masked, ha', cell: (row) => formatHectares(row.maskedHa), number: true },
       count('Stations', (row) => row.planned),
       count('Fixed', (row) => row.fixed),
       count('Hand-picked', (row) => row.handPicked),
@@ -67,7 +67,7 @@ export function precisionTable({ precision }: PlanPageInput): string {
     ],
     precision.species,
     {
-      caption: `From the spread of ${precision.pilot ?? 'an earlier survey'}. To count on: in 8 of 10 such surveys no worse. Fall and rise: the smallest change against it, as a factor, told 8 times in 10 at 95 % (formula, log ratio)`,
+      caption: `From the spread of ${precision.pilot ?? 'an earlier survey'}. To count on: in 8 of 10 such surveys no worse. Fall and rise: the smallest change against it, as a factor, told 8 times in 10 at 95 % with the CV to count on (formula, log ratio)`,
     },
   );
 }
