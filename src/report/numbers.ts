@@ -37,7 +37,7 @@ export function formatShort(value: number, language: Language = 'en'): string {
   return withDecimalMark(text.includes('.') ? text.replace(/\.?0+$/, '') : text, language);
 }
 
-/** An area in hectares: whole ones in full, so that strata add up to their sum; patches of a hectare keep their decimals. */
+/** An area in hectares: whole ones in full, so that strata add up to their sum within a hectare; patches of a hectare keep their decimals. */
 export function formatHectares(value: number): string {
   return value >= 100 ? formatCount(value) : formatSignificant(value, 3);
 }

@@ -63,10 +63,11 @@ ${sections.filter((text) => text !== '').join('\n')}
 
 const ownStyle = `
 .details { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1rem 1.1rem; margin: 1rem 0; }
+@media screen { .scroll caption { max-width: calc(100vw - 2.5rem); } }
 .details figure { margin: 0; break-inside: avoid; min-width: 0; }
 .details figcaption { margin: .15rem 0 0; font-size: .875rem; line-height: 1.3; }
 @media (max-width: 600px) { .details { grid-template-columns: 1fr 1fr; gap: .8rem .7rem; } }
-@media print { .details { grid-template-columns: repeat(4, 1fr); gap: .5rem .8rem; } }
+@media print { .details { grid-template-columns: repeat(4, 1fr); gap: .5rem .8rem; } footer { break-before: avoid; } }
 `;
 
 function subtitle({ content }: PlanPageInput): string {

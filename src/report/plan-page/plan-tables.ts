@@ -62,14 +62,23 @@ export function precisionTable({ precision }: PlanPageInput): string {
       { head: 'Then, per ha', cell: ({ densityPerHa }) => formatSignificant(densityPerHa, 3), number: true },
       { head: 'CV expected', cell: ({ cv }) => formatShare(cv), number: true },
       { head: 'CV to count on', cell: ({ cvAssured }) => formatShare(cvAssured), number: true },
-      { head: 'Fall told, to', cell: ({ fall }) => `× ${formatSignificant(1 - fall, 2)}`, number: true },
-      { head: 'Rise told, to', cell: ({ rise }) => `× ${formatSignificant(1 + rise, 2)}`, number: true },
+      { head: 'Fall told, to', cell: ({ fall }) => fallFactor(1 - fall), number: true },
+      { head: 'Rise told, to', cell: ({ rise }) => riseFactor(1 + rise), number: true },
     ],
     precision.species,
     {
       caption: `From the spread of ${precision.pilot ?? 'an earlier survey'}. To count on: in 8 of 10 such surveys no worse. Fall and rise: the smallest change against it, as a factor, told 8 times in 10 at 95 % with the CV to count on (formula, log ratio)`,
     },
   );
+}
+
+/** Beyond a hundredth or a hundredfold a change is not told by any survey worth the name: no digits are pretended. */
+function fallFactor(factor: number): string {
+  return factor < 0.01 ? '< × 0.01' : `× ${formatSignificant(factor, 2)}`;
+}
+
+function riseFactor(factor: number): string {
+  return factor > 100 ? '> × 100' : `× ${formatSignificant(factor, 2)}`;
 }
 
 /** The stations in the order of the list, with their belts where they are laid. */

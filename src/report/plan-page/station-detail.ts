@@ -53,10 +53,11 @@ export function stationDetail(
   const words = `station ${station.code}: ${station.belts.length} belts on ${bearing(station, 'trueBearingDeg')} true`;
   return drawing({ width, height }, words, [
     element('rect', {
-      x: 0.5,
-      y: 0.5,
-      width: width - 1,
-      height: mapHeight - 1,
+      // A whole unit inside the drawing: a column of half pixels would cut the line off.
+      x: 1,
+      y: 1,
+      width: width - 2,
+      height: mapHeight - 2,
       fill: 'none',
       stroke: colours.rule,
     }),
