@@ -36,6 +36,7 @@ const askedWrongly: ReadonlySet<FailureCode> = new Set([
   'unknown-stratum-name',
   'unknown-scope-name',
   'unknown-plan-name',
+  'area-name-of-several',
   'unknown-area-name',
   'mask-reason-missing',
   'no-survey-yet',

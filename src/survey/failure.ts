@@ -41,6 +41,7 @@ export const failureParameters = {
   'unknown-stratum-name': ['name', 'nearest', 'known'],
   'unknown-scope-name': ['scope', 'name', 'nearest', 'known'],
   'unknown-plan-name': ['name', 'nearest', 'known'],
+  'area-name-of-several': ['name', 'roles'],
   'unknown-area-name': ['name', 'nearest', 'known'],
   'mask-reason-missing': ['count'],
   'no-survey-yet': [],

@@ -137,6 +137,30 @@ describe('masks', () => {
     near(without.rows[0].areaHa, flatHa, 1e-9);
   });
 
+  it('that lie over each other are counted once, in the strata and in their own row', async () => {
+    const book = await emptyBook();
+    await slateline('strata', '--from', mapOf(flat), '--book', book);
+    const cays = mapOf(
+      feature('cays', [box(177, -17.002, 177.01, -17)]),
+      feature('cays', [box(177.005, -17.002, 177.015, -17)]),
+    );
+    const args = ['strata', '--from', cays, '--role', 'mask', '--reason', 'land', '--book', book];
+    const { rows } = await slatelineJson(...args);
+    const caysHa = areaHaOf(boxArea(177, -17.002, 177.015, -17));
+    near(rows[0].maskedHa, caysHa, 1e-5);
+    near(rows[1].areaHa, caysHa, 1e-5);
+  });
+
+  it('and strata that share a name are not withdrawn together', async () => {
+    const book = await emptyBook();
+    await slateline('strata', '--from', mapOf(flat), '--book', book);
+    await slateline('strata', '--from', mapOf(flat), '--role', 'zone', '--book', book);
+    const both = await slateline('strata', '--withdraw', 'flat', '--book', book);
+    expect([both.exitCode, both.stderr]).toEqual([2, expect.stringContaining('say which with --role')]);
+    const { rows } = await slatelineJson('strata', '--withdraw', 'flat', '--role', 'zone', '--book', book);
+    expect(rows.map(({ role, parts }) => [role, parts])).toEqual([['stratum', 1]]);
+  });
+
   it('have to say why, and may not take everything', async () => {
     const book = await emptyBook();
     await slateline('strata', '--from', mapOf(flat), '--book', book);

@@ -43,11 +43,10 @@ export const strataCommand: CliCommand = {
       .option('--to <file>', 'write the areas of the book to a map file, .geojson or .gpkg')
       .option('--name-field <field>', 'the field of the map that holds the names')
       .addOption(
-        new Option('--role <role>', 'what the areas are (default: as the map says, else strata)').choices([
-          'stratum',
-          'zone',
-          'mask',
-        ]),
+        new Option(
+          '--role <role>',
+          'what the areas are (default: as the map says, else strata); with --withdraw, which of one name',
+        ).choices(['stratum', 'zone', 'mask']),
       )
       .addOption(
         new Option('--reason <why>', 'why a mask is no ground').choices(['land', 'closed', 'too deep']),
@@ -92,6 +91,7 @@ async function bring(options: StrataOptions, io: Io, store: OpenStore): Promise<
     {
       file,
       withdraw: options.withdraw ?? null,
+      withdrawRole: options.role ?? null,
       readFindings: read?.findings ?? [],
       freezeOn: options.freeze ? today(io) : null,
       acceptance: options.accept ?? null,

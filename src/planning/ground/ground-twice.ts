@@ -7,8 +7,8 @@ import {
   mapFinding,
   type Ring,
 } from '../../survey/map-area.ts';
-import { commonGround, groundWithout } from './area-sets.ts';
-import { areaHaOf } from './area-size.ts';
+import { commonGround, groundWithout, joinedGround } from './area-sets.ts';
+import { type AreaSize, areaHaOf, areaSize } from './area-size.ts';
 import { doBoxesMeet, groundIndex } from './inside.ts';
 import { openRing } from './plane.ts';
 
@@ -32,6 +32,12 @@ export function piecesOverlap(area: MapArea, name: string | null): MapFinding[] 
   if (areaHa <= leastShare * areaHaOf(area)) return [];
   const { first, second } = overlaps.reduce((worst, one) => (one.areaHa > worst.areaHa ? one : worst));
   return [mapFinding('pieces-overlap', name, { first, second, pairs: overlaps.length, areaHa })];
+}
+
+/** The size of an area whose pieces may lie over each other, as those of a mask do: each place counts once. */
+export function joinedSize(area: MapArea): AreaSize {
+  const pieces = area.parts.map((part): MapArea => ({ parts: [part] }));
+  return areaSize(meetingPairs(pieces).length === 0 ? area : joinedGround([area]));
 }
 
 /** Ground of a hole that lies outside its border, or in an earlier hole: it is taken off though it was never there. */

@@ -46,6 +46,8 @@ export const failures: Readonly<Record<FailureCode, string>> = {
     'there is no survey “{name}” in this book[; did you mean {nearest}?][; the surveys are {known}]',
   'unknown-plan-name':
     'there is no plan “{name}” in this book[; did you mean {nearest}?][; the plans are {known}]',
+  'area-name-of-several':
+    '“{name}” is the name of several areas of this book ({roles}); say which with --role',
   'unknown-area-name':
     'there is no area “{name}” on the map of this book[; did you mean {nearest}?][; the areas are {known}]',
   'mask-reason-missing':

@@ -18,6 +18,7 @@ export function demoMapRequest(today: string): BringRequest {
   return {
     file: { name: demoMapName, features: demoMap(), role: null, reason: null },
     withdraw: null,
+    withdrawRole: null,
     readFindings: [],
     freezeOn: '2022-08-29',
     acceptance: null,

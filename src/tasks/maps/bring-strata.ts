@@ -22,6 +22,8 @@ export interface BringRequest {
   readonly file: MapFile | null;
   /** Name of an area to take out of the book; null for none. A stratum keeps its hectares, without a map. */
   readonly withdraw: string | null;
+  /** What the area to take out is; null where its name says it. */
+  readonly withdrawRole: MapAreaRecord['role'] | null;
   /** What the reader of the file met. */
   readonly readFindings: readonly MapFinding[];
   /** The day to freeze the strata of the file on; null leaves them as they are. */
@@ -62,9 +64,7 @@ export async function bringStrata(request: BringRequest, tools: BringTools): Pro
   const brought =
     request.file === null ? { areas: [], findings: [], withoutReason: 0 } : newAreas(request.file);
   const after = mergedAreas(before, brought.areas, request, tools.newId);
-  if (request.withdraw !== null && !before.some(({ name }) => name === request.withdraw)) {
-    throw unknownArea(request.withdraw, before);
-  }
+  checkWithdrawn(before, request);
   const ground = groundOf(after);
   const file = request.file?.name ?? null;
   const newStrata = after
@@ -91,6 +91,23 @@ export async function bringStrata(request: BringRequest, tools: BringTools): Pro
   return { rows, problems, written: !request.dryRun, newStrata, masksWithoutReason };
 }
 
+/** A stratum and a zone may bear one name: which of them goes is for the officer to say, never both in silence. */
+function checkWithdrawn(before: readonly MapAreaRecord[], request: BringRequest): void {
+  const { withdraw: name } = request;
+  if (name === null) return;
+  const meant = before.filter((one) => isWithdrawn(one, request));
+  if (meant.length === 0) throw unknownArea(name, before);
+  if (meant.length > 1)
+    throw new Failure('area-name-of-several', { name, roles: meant.map(({ role }) => role).join(', ') });
+}
+
+function isWithdrawn(
+  { name, role }: MapAreaRecord,
+  { withdraw, withdrawRole }: Pick<BringRequest, 'withdraw' | 'withdrawRole'>,
+): boolean {
+  return name === withdraw && (withdrawRole === null || role === withdrawRole);
+}
+
 function unknownArea(name: string, areas: readonly MapAreaRecord[]): Failure {
   const known = areas.map((one) => one.name);
   const nearest = nearestName(name, known) ?? '';
@@ -101,9 +118,10 @@ function unknownArea(name: string, areas: readonly MapAreaRecord[]): Failure {
 function mergedAreas(
   before: readonly MapAreaRecord[],
   brought: readonly NewArea[],
-  { file, freezeOn, withdraw }: BringRequest,
+  request: BringRequest,
   newId: () => string,
 ): readonly MapAreaRecord[] {
+  const { file, freezeOn } = request;
   const keyOf = ({ role, name }: { readonly role: string; readonly name: string }) =>
     JSON.stringify([role, name]);
   const known = new Map(before.map((record) => [keyOf(record), record]));
@@ -117,7 +135,7 @@ function mergedAreas(
     const kept = same ? { ...old.content, frozenOn: frozen } : content;
     merged.set(keyOf({ role, name }), { id: old?.id ?? newId(), name, role, content: kept });
   }
-  const all = [...merged.values()].filter(({ name }) => name !== withdraw);
+  const all = [...merged.values()].filter((one) => !isWithdrawn(one, request));
   if (file !== null || freezeOn === null) return all;
   return all.map((one) =>
     one.role === 'stratum' && one.content.frozenOn === null

@@ -1,6 +1,6 @@
 /** What a person reads about the strata, zones and masks of a book. */
 
-import { areaSize } from '../../planning/ground/area-size.ts';
+import { joinedSize } from '../../planning/ground/ground-twice.ts';
 import type { MappedStratum } from '../../planning/ground/mapped-strata.ts';
 import { openRing } from '../../planning/ground/plane.ts';
 import type { Store } from '../../survey/store.ts';
@@ -91,7 +91,7 @@ const noMap = {
 } as const;
 
 function otherRow(record: MapAreaRecord): StrataRow {
-  const { areaHa, edgeErrorHa } = areaSize(record.content.area);
+  const { areaHa, edgeErrorHa } = joinedSize(record.content.area);
   const sizes = { areaHa, wholeAreaHa: areaHa, maskedHa: null, masked: [], edgeErrorHa };
   return { name: record.name, role: record.role, ...sizes, ...shapeOf(record), stations: null };
 }

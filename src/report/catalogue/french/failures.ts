@@ -48,6 +48,8 @@ export const failuresFr: Readonly<Record<FailureCode, string>> = {
     'il n’y a pas de campagne « {name} » dans ce carnet[ ; est-ce {nearest} ?][ ; les campagnes sont {known}]',
   'unknown-plan-name':
     'il n’y a pas de plan « {name} » dans ce carnet[ ; est-ce {nearest} ?][ ; les plans sont {known}]',
+  'area-name-of-several':
+    '« {name} » est le nom de plusieurs aires de ce carnet ({roles}) ; dites laquelle avec --role',
   'unknown-area-name':
     'il n’y a pas d’aire « {name} » sur la carte de ce carnet[ ; est-ce {nearest} ?][ ; les aires sont {known}]',
   'mask-reason-missing':
