@@ -7,8 +7,8 @@ import { harvestPhrases } from './catalogue/harvest-phrases.ts';
 import { harvestWords } from './catalogue/harvest-words.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatTonnes, optionTable, percent } from './harvest-option-lines.ts';
-import { closureStep, harvestSteps } from './harvest-steps.ts';
-import { formatCount, formatShort, withDecimalMark } from './numbers.ts';
+import { chanceAndRisk, closureStep, harvestSteps } from './harvest-steps.ts';
+import { formatCount, formatShort, formatSignificant } from './numbers.ts';
 import {
   fullName,
   inPeoplesWords,
@@ -16,7 +16,6 @@ import {
   type SpeciesName,
   speciesNames,
 } from './species-names.ts';
-import { formatChance } from './status-words.ts';
 import { type Column, textTable } from './text-table.ts';
 
 export interface HarvestWords {
@@ -34,9 +33,9 @@ export function harvestLines(given: HarvestAnswer, words: HarvestWords): readonl
     head,
     '',
     ...headline(answer, words),
-    harvestWords.decision,
+    ...(answer.reason === null ? [harvestWords.decision] : []),
     ...section('Step by step', harvestSteps(answer)),
-    ...closureSection(answer.closure),
+    ...closureSection(answer),
     ...catchTable(answer),
     ...optionTable(answer),
     ...notes(answer),
@@ -56,7 +55,7 @@ function inNamesPeopleUse(answer: HarvestAnswer, nameOf: (name: string) => Speci
 
 /** What the numbers come to, in one or two sentences. */
 function headline(answer: HarvestAnswer, { rates }: HarvestWords): readonly string[] {
-  const closure = answer.closure === null ? [] : [closureSentence(answer.closure)];
+  const closure = ruleSentences(answer);
   if (answer.reason !== null)
     return [...closure, `No catch can be worked out. ${sentence('en', answer.reason)}.`];
   if (rates === 0) return [...closure, harvestWords.noRate];
@@ -72,12 +71,25 @@ function headline(answer: HarvestAnswer, { rates }: HarvestWords): readonly stri
   ];
 }
 
+/** What the rule says, or that it cannot say; nothing where none was chosen. */
+export function ruleSentences(
+  { closure, ruleUntold }: Pick<HarvestAnswer, 'closure' | 'ruleUntold'>,
+  language: Language = 'en',
+): readonly string[] {
+  if (closure !== null) return [closureSentence(closure, language)];
+  if (ruleUntold === null) return [];
+  const limit = formatShort(ruleUntold.limitPerHa, language);
+  return [harvestPhrases(language).ruleUntold(limit, ruleUntold.source)];
+}
+
 /** "closed: the chance of being below 50 per ha is 0.63, more than the chosen risk of 0.10". */
-export function closureSentence(closure: Closure, language: Language = 'en'): string {
-  const chance = formatChance(closure.probabilityBelow, () => null, language);
+function closureSentence(closure: Closure, language: Language): string {
+  const words = harvestPhrases(language);
   const limit = formatShort(closure.limitPerHa, language);
-  const risk = withDecimalMark(closure.risk.toFixed(2), language);
-  return harvestPhrases(language).rule(closure.closed, limit, chance, risk);
+  if (closure.probabilityBelow === null)
+    return words.ruleNoneSeen(limit, formatSignificant(closure.boundPerHa!, 2, language));
+  const { chance, risk } = chanceAndRisk(closure.probabilityBelow, closure.risk, language);
+  return words.rule(closure.closed, limit, chance, risk);
 }
 
 function catchInWords({ animals, tonnes }: Catch): string {
@@ -85,7 +97,8 @@ function catchInWords({ animals, tonnes }: Catch): string {
   return `${formatCount(animals)} animals${weight}`;
 }
 
-function closureSection(closure: Closure | null): readonly string[] {
+function closureSection({ closure, ruleUntold }: HarvestAnswer): readonly string[] {
+  if (ruleUntold !== null) return [];
   return closure === null
     ? ['', harvestWords.noLimitReference]
     : section('Closure rule', closureStep(closure));

@@ -149,18 +149,39 @@ function shareWords(
 export function closureStep(closure: Closure, language: Language = 'en'): readonly string[] {
   const words = harvestPhrases(language);
   const { short } = numbersIn(language);
-  const chance = (value: number) => formatChance(value, () => null, language);
+  const limit = short(closure.limitPerHa);
+  if (closure.probabilityBelow === null) {
+    const bound = formatSignificant(closure.boundPerHa!, 2, language);
+    return [words.limitNoneSeen(limit, closure.source, bound)];
+  }
   const from = closure.probabilityFrom === 'design' ? words.fromDesign : words.fromClumped;
   const told =
     closure.designProbabilityBelow === null || closure.probabilityFrom === 'design'
       ? from
-      : words.besideDesign(from, chance(closure.designProbabilityBelow));
-  const below = chance(closure.probabilityBelow);
-  const risk = withDecimalMark(closure.risk.toFixed(2), language);
+      : words.besideDesign(
+          from,
+          formatChance(closure.designProbabilityBelow, () => null, language),
+        );
+  const { chance: below, risk } = chanceAndRisk(closure.probabilityBelow, closure.risk, language);
   return [
-    words.limitReference(short(closure.limitPerHa), closure.source, below, told),
+    words.limitReference(limit, closure.source, below, told),
     words.closedWhere(`${below} ${closure.closed ? '>' : '≤'} ${risk}`, closure.closed),
   ];
+}
+
+/** A chance beside the risk it is held to: with as many digits as it takes to see which of the two is greater. */
+export function chanceAndRisk(
+  chance: number,
+  risk: number,
+  language: Language,
+): { readonly chance: string; readonly risk: string } {
+  const isCommon = Number(risk.toFixed(2)) === risk;
+  return {
+    chance: isCommon
+      ? formatChance(chance, (one) => one > risk, language)
+      : formatSignificant(chance, 2, language),
+    risk: isCommon ? withDecimalMark(risk.toFixed(2), language) : formatShort(risk, language),
+  };
 }
 
 function percentOf(rate: number, language: Language): string {

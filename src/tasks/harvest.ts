@@ -97,6 +97,7 @@ export function workOutTypedHarvest(
   const chanceBelow = (densityPerHa: number): ChanceBelow => ({
     ofBelief: null,
     byDesign: probabilityBelow(typed, { densityPerHa, cv: null }),
+    noneSeenBoundPerHa: null,
   });
   const answer = estimateHarvest(
     {

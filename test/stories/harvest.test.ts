@@ -204,4 +204,53 @@ describe('from the counts of the demo', () => {
     expect(wrong.exitCode).toBe(2);
     expect(wrong.stderr).toContain('there is no zone “x” in this survey; there are closed, open');
   });
+
+  // A rule that falls silent over a species nobody found reads as if fishing it were open.
+  it('the rule closes a species of which none was recorded, and says by which bound', async () => {
+    const limit = ['--limit-reference', '50 per ha: plan 2026'];
+    const ran = await slateline('harvest', '--book', demo, '--species', 'curryfish', ...rates, ...limit);
+    const text = plain(ran.stdout);
+    expect(text).toContain('By the rule that was chosen: closed. None was recorded (below 2.6 per ha)');
+    expect(text).not.toContain('No limit reference was given');
+    expect(text).not.toContain('the manager’s decision');
+  });
+
+  it('where a density has no spread the rule cannot be told, which is not open', async () => {
+    const book = await bookWith({
+      strata: [
+        ['stratum', 'area_ha'],
+        ['flat', 100],
+      ],
+      stations: [
+        ['survey', 'station', 'stratum', 'date', 'selection'],
+        ['S', 'A1', 'flat', '2026-05-04', 'random'],
+      ],
+      transects: [
+        ['survey', 'station', 'transect', 'length_m', 'width_m', 'status'],
+        ['S', 'A1', 1, 40, 2, 'done'],
+      ],
+      counts: [
+        ['survey', 'station', 'transect', 'species', 'count'],
+        ['S', 'A1', 1, 'sandfish', 4],
+      ],
+    });
+    const limit = ['--limit', 'none', '--limit-reference', '50 per ha: plan 2026'];
+    const ran = await slateline('harvest', '--book', book, '--species', 'sandfish', ...limit, ...rates);
+    expect(plain(ran.stdout)).toContain(
+      'limit of 50 per ha (plan 2026) is not known here. Not known is not open',
+    );
+    expect(ran.stdout).not.toContain('No limit reference was given');
+  });
+
+  // Authority: 0.1035 is more than 0.10, though both round to 0.10.
+  it('prints as many digits as it takes to see on which side of the risk a chance lies', async () => {
+    const numbers = ['--typed', 'density 46.2, cv 0.24, area 875, share 0.38, weight 0.52'];
+    const args = [...numbers, ...rates, '--limit-reference', '34.28: plan 2026'];
+    const { rows } = await slatelineJson('harvest', ...args);
+    const { probabilityBelow } = rows[0].closure;
+    expect(probabilityBelow).toBeGreaterThan(0.1);
+    expect(probabilityBelow).toBeLessThan(0.105);
+    const ran = await slateline('harvest', ...args);
+    expect(ran.stdout).toContain(`is ${probabilityBelow.toFixed(3)}, more than the chosen risk of 0.10`);
+  });
 });

@@ -31,8 +31,9 @@ export const fewestRates = 3;
 export function estimateHarvest(input: HarvestInput, choices: HarvestChoices): HarvestAnswer {
   const { taken, survey, species, zones, cautions } = input;
   const { confidence, rates } = choices;
-  const base = { survey, species, confidence, zones, cautions, ...nothing };
   const closure = closureFor(input, choices);
+  const ruleUntold = closure === null ? limitGiven(choices) : null;
+  const base = { survey, species, confidence, zones, cautions, ...nothing, ruleUntold };
   if ('code' in taken) return { ...base, closure, reason: taken };
   const legal = legalStock(taken.stock, taken.legal, confidence);
   const used = new Set(rates.map(({ rate }) => rate)).size < fewestRates ? [] : rates;
@@ -60,6 +61,11 @@ const nothing = {
   options: [],
   reason: null,
 } as const;
+
+function limitGiven({ limitReference }: HarvestChoices): HarvestAnswer['ruleUntold'] {
+  if (limitReference === null) return null;
+  return { limitPerHa: limitReference.densityPerHa, source: limitReference.source };
+}
 
 /** Told even where no catch can be: a stock may be closed for want of anything else to go by. */
 function closureFor({ chanceBelow }: HarvestInput, { limitReference, risk }: HarvestChoices) {

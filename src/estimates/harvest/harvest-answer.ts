@@ -80,8 +80,11 @@ export interface LegalStock {
 export interface Closure {
   readonly limitPerHa: number;
   readonly source: string;
-  readonly probabilityBelow: number;
-  readonly probabilityFrom: 'clumped-count belief' | 'design';
+  /** Null where none was seen: there is a bound, and no chance. */
+  readonly probabilityBelow: number | null;
+  readonly probabilityFrom: 'clumped-count belief' | 'design' | 'none seen';
+  /** One-sided upper bound where none was seen, else null. */
+  readonly boundPerHa: number | null;
   readonly designProbabilityBelow: number | null;
   /** The risk the manager chose. */
   readonly risk: number;
@@ -122,6 +125,8 @@ export interface HarvestAnswer {
   readonly weightReason: Reason | null;
   readonly catches: readonly Catch[];
   readonly closure: Closure | null;
+  /** The limit reference that was given and by which nothing can be told; null where none was given, or it can. */
+  readonly ruleUntold: { readonly limitPerHa: number; readonly source: string } | null;
   readonly options: readonly HarvestOption[];
   /** Zones that the stations lie in: all of them are in the stock unless one is named closed. */
   readonly zones: readonly string[];

@@ -72,13 +72,31 @@ describe('what may be taken', () => {
 describe('the closure rule', () => {
   const rule = { limitPerHa: 50, source: 'typed' };
   it('closes where the chance of being below is greater than the chosen risk, and not where it is equal', () => {
-    expect(closureOf({ ...rule, risk: 0.1 }, { ofBelief: null, byDesign: 0.63 })?.closed).toBe(true);
-    expect(closureOf({ ...rule, risk: 0.63 }, { ofBelief: null, byDesign: 0.63 })?.closed).toBe(false);
+    expect(
+      closureOf({ ...rule, risk: 0.1 }, { ofBelief: null, byDesign: 0.63, noneSeenBoundPerHa: null })?.closed,
+    ).toBe(true);
+    expect(
+      closureOf({ ...rule, risk: 0.63 }, { ofBelief: null, byDesign: 0.63, noneSeenBoundPerHa: null })
+        ?.closed,
+    ).toBe(false);
   });
 
   it('goes by the belief where there is one, and says nothing where nothing can be told', () => {
-    const closure = closureOf({ ...rule, risk: 0.1 }, { ofBelief: 0.05, byDesign: 0.63 });
+    const closure = closureOf(
+      { ...rule, risk: 0.1 },
+      { ofBelief: 0.05, byDesign: 0.63, noneSeenBoundPerHa: null },
+    );
     expect(closure).toMatchObject({ closed: false, probabilityFrom: 'clumped-count belief' });
-    expect(closureOf({ ...rule, risk: 0.1 }, { ofBelief: null, byDesign: null })).toBeNull();
+    expect(
+      closureOf({ ...rule, risk: 0.1 }, { ofBelief: null, byDesign: null, noneSeenBoundPerHa: null }),
+    ).toBeNull();
+  });
+
+  it('closes where none was seen: nothing speaks for a density above the limit', () => {
+    const closure = closureOf(
+      { ...rule, risk: 0.1 },
+      { ofBelief: null, byDesign: null, noneSeenBoundPerHa: 7.6 },
+    );
+    expect(closure).toMatchObject({ closed: true, probabilityBelow: null, boundPerHa: 7.6 });
   });
 });

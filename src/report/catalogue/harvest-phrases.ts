@@ -8,6 +8,12 @@ import type { SameShape } from './same-shape.ts';
 const english = {
   rule: (closed: boolean, limitPerHa: string, chance: string, risk: string) =>
     `By the rule that was chosen: ${closed ? 'closed' : 'open'}. The chance that the density is below the limit of ${limitPerHa} per ha is ${chance}, ${closed ? 'more' : 'not more'} than the chosen risk of ${risk}.`,
+  ruleNoneSeen: (limitPerHa: string, bound: string) =>
+    `By the rule that was chosen: closed. None was recorded (below ${bound} per ha), so nothing speaks for a density above the limit of ${limitPerHa} per ha.`,
+  ruleUntold: (limitPerHa: string, source: string) =>
+    `Whether the rule says open or closed cannot be told: the chance of being below the limit of ${limitPerHa} per ha (${source}) is not known here. Not known is not open.`,
+  limitNoneSeen: (perHa: string, source: string, bound: string) =>
+    `limit reference ${perHa} per ha (${source}); none was recorded, below ${bound} per ha: there is no chance to work out, and the rule says closed`,
   limitReference: (perHa: string, source: string, chance: string, from: string) =>
     `limit reference ${perHa} per ha (${source}); chance of being below it ${chance} (${from})`,
   fromDesign: 'log-normal, by the design',
@@ -67,6 +73,7 @@ const english = {
       told: 'By the rule',
     },
     seen: (animals: string, some: string, all: string) => `${animals} at ${some} of ${all}`,
+    noneSeen: 'none recorded',
     closed: 'closed',
     open: 'open',
     catchHead: 'What the rates would give',

@@ -41,7 +41,10 @@ export function countedHarvest(input: CountedInput, request: HarvestRequest): Ha
       survey: survey.survey.name,
       species: species.name,
       taken: takenFrom(input, request, whole, limit),
-      chanceBelow: (densityPerHa) => chanceBelow(density, densityPerHa),
+      chanceBelow: (densityPerHa) => ({
+        ...chanceBelow(density, densityPerHa),
+        noneSeenBoundPerHa: noneSeenBound(input, density),
+      }),
       withLimit: (limitMm) =>
         takenFrom(input, { ...request, legalShare: null }, whole, { mm: limitMm, source: 'chosen' }),
       outsideZone: (zone) => {
@@ -114,12 +117,17 @@ function weightOf(
   return legalWeight({ survey, species, scope: { by, name }, limitMm: limit?.mm ?? 0, chosen, accepted });
 }
 
-function chanceBelow(density: DensityAnswer, densityPerHa: number): ChanceBelow {
+function chanceBelow(density: DensityAnswer, densityPerHa: number): Omit<ChanceBelow, 'noneSeenBoundPerHa'> {
   const level = { densityPerHa, cv: null };
   // A bound has no chance: with nothing seen the belief is one of zeros only.
   const ofBelief =
     density.belief === null || density.animals === 0 ? null : shareBelow(density.belief, level);
   return { ofBelief, byDesign: byDesign(density, level) };
+}
+
+function noneSeenBound({ learner, survey, species }: CountedInput, density: DensityAnswer): number | null {
+  if (density.animals > 0 || density.densityPerHa === null) return null;
+  return learner.bounds.answers(survey, species)[0]?.intervalPerHa?.[1] ?? null;
 }
 
 function zonesOf({ stations }: SurveyInHand): readonly string[] {

@@ -10,6 +10,8 @@ type By = 'survey' | 'zone';
 export interface HarvestLearner {
   readonly remember: (survey: SurveyInHand) => void;
   readonly estimator: (by: By, interval: 'clumped' | 'lognormal') => DensityEstimator;
+  /** At the confidence of every other page, for the bound of a species of which none was seen. */
+  readonly bounds: DensityEstimator;
 }
 
 /** An 80 % interval leaves out 10 % below: its lower end is the one-sided 90 % limit. */
@@ -27,9 +29,11 @@ export function harvestLearner(request: HarvestRequest): HarvestLearner {
       estimators.set(`${by} ${interval}`, new DensityEstimator(own));
     }
   }
+  const bounds = new DensityEstimator({ ...defaultDensitySettings, acceptance: request.acceptance });
   return {
+    bounds,
     remember: (survey) => {
-      for (const estimator of estimators.values()) estimator.remember(survey);
+      for (const estimator of [...estimators.values(), bounds]) estimator.remember(survey);
     },
     estimator: (by, interval) => estimators.get(`${by} ${interval}`)!,
   };

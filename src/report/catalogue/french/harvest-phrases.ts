@@ -8,6 +8,18 @@ export const harvestPhrasesFr: HarvestPhrases = {
     s(
       `D’après la règle choisie : pêche ${closed ? 'fermée' : 'ouverte'}. La probabilité que la densité soit inférieure à la limite de ${limitPerHa} par ha est de ${chance}, ${closed ? 'plus' : 'pas plus'} que le risque choisi de ${risk}.`,
     ),
+  ruleNoneSeen: (limitPerHa, bound) =>
+    s(
+      `D’après la règle choisie : pêche fermée. Rien n’a été relevé (moins de ${bound} par ha) : rien ne plaide pour une densité au-dessus de la limite de ${limitPerHa} par ha.`,
+    ),
+  ruleUntold: (limitPerHa, source) =>
+    s(
+      `On ne peut pas dire si la règle ouvre ou ferme : la probabilité d’être au-dessous de la limite de ${limitPerHa} par ha (${source}) n’est pas connue ici. Inconnu ne veut pas dire ouvert.`,
+    ),
+  limitNoneSeen: (perHa, source, bound) =>
+    s(
+      `densité limite ${perHa} par ha (${source}) ; rien n’a été relevé, moins de ${bound} par ha : il n’y a pas de probabilité à calculer, et la règle ferme`,
+    ),
   limitReference: (perHa, source, chance, from) =>
     s(`densité limite ${perHa} par ha (${source}) ; probabilité d’être au-dessous : ${chance} (${from})`),
   fromDesign: 'log-normal, par le plan de sondage',
@@ -67,6 +79,7 @@ export const harvestPhrasesFr: HarvestPhrases = {
       told: 'Selon la règle',
     },
     seen: (animals, some, all) => `${animals} (${some} sur ${all})`,
+    noneSeen: 'rien de relevé',
     closed: 'fermée',
     open: 'ouverte',
     catchHead: 'Ce que donneraient les taux',

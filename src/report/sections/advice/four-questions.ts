@@ -10,7 +10,7 @@ import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
 import { statusPhrases } from '../../catalogue/status-phrases.ts';
 import { answerSentence } from '../../density-words.ts';
 import { escapeText } from '../../escape.ts';
-import { closureSentence } from '../../harvest-lines.ts';
+import { ruleSentences } from '../../harvest-lines.ts';
 import { percent } from '../../harvest-option-lines.ts';
 import { headlineSpecies } from '../../headline-species.ts';
 import { paragraph, section } from '../../html.ts';
@@ -129,7 +129,7 @@ function mayBeTaken(...[species, input, { harvest, rates }, language]: Asked): s
   const words = adviceWords(language);
   const own = harvest.find((one) => one.species === species);
   if (own === undefined) return words.noCatchShort;
-  const closure = own.closure === null ? [] : [closureSentence(own.closure, language)];
+  const closure = ruleSentences(own, language);
   if (own.closure?.closed) return closure.join(' ');
   if (own.reason !== null)
     return [

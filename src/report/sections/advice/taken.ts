@@ -8,9 +8,10 @@ import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
 import { groupedNotes } from '../../grouped-notes.ts';
 import { formatTonnes, percent } from '../../harvest-option-lines.ts';
+import { chanceAndRisk } from '../../harvest-steps.ts';
 import { heading, list, paragraph, section } from '../../html.ts';
 import { htmlTable } from '../../html-table.ts';
-import { formatCount, formatShort, formatSignificant, withDecimalMark } from '../../numbers.ts';
+import { formatCount, formatShort, formatSignificant } from '../../numbers.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
 import { type SpeciesName, speciesNames } from '../../species-names.ts';
@@ -71,7 +72,10 @@ function ruleOf({ harvest, status }: ReportAdvice, { nameOf, language }: Naming)
       },
       {
         head: words.ruleHeads.chance,
-        cell: ({ closure }) => chance(closure.probabilityBelow),
+        cell: ({ closure: { probabilityBelow, risk: borne } }) =>
+          probabilityBelow === null
+            ? words.noneSeen
+            : chanceAndRisk(probabilityBelow, borne, language).chance,
         number: true,
       },
       {
@@ -85,7 +89,7 @@ function ruleOf({ harvest, status }: ReportAdvice, { nameOf, language }: Naming)
     { caption: words.ruleCaption },
   );
   const limit = formatShort(limitPerHa, language);
-  const said = words.rule(limit, source, withDecimalMark(risk.toFixed(2), language));
+  const said = words.rule(limit, source, chanceAndRisk(risk, risk, language).risk);
   return [heading(3, words.ruleHead), paragraph(said), table];
 }
 
