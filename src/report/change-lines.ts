@@ -7,6 +7,7 @@ import { changePhrases } from './catalogue/change-phrases.ts';
 import {
   changeInNumbers,
   falseAlarmInWords,
+  ratioInDigits,
   toldInWords,
   whatItTakesInWords,
 } from './catalogue/change-sentences.ts';
@@ -109,16 +110,14 @@ function densities({ densityPerHa }: ChangeAnswer): string {
 function intervalCell({ ratioInterval }: ChangeAnswer): string {
   if (ratioInterval === null) return '–';
   const [low, high] = ratioInterval;
-  if (high === null) return `over ${formatSignificant(low, 2)}`;
-  return low === 0
-    ? `below ${formatSignificant(high, 2)}`
-    : `${formatSignificant(low, 2)} to ${formatSignificant(high, 2)}`;
+  if (high === null) return `over ${ratioInDigits(low)}`;
+  return low === 0 ? `below ${ratioInDigits(high)}` : `${ratioInDigits(low)} to ${ratioInDigits(high)}`;
 }
 
 function designCell({ logRatio }: ChangeAnswer): string {
   const interval = logRatio?.interval ?? null;
   if (interval === null) return '–';
-  return interval.map((end) => formatSignificant(Math.exp(end), 2)).join(' to ');
+  return interval.map((end) => ratioInDigits(Math.exp(end))).join(' to ');
 }
 
 function permutationCell({ permutation }: ChangeAnswer): string {

@@ -18,7 +18,11 @@ const smallestShown = 0.001;
  * A number to so many significant digits. 0 is "0"; 1483.2 is "1 480"; 0.00004 is "< 0.001".
  * A number that is not finite is a mistake of ours: unknown is null and has a reason.
  */
-export function formatSignificant(value: number, digits: 2 | 3 = 3, language: Language = 'en'): string {
+export function formatSignificant(
+  value: number,
+  digits: 1 | 2 | 3 | 4 | 5 = 3,
+  language: Language = 'en',
+): string {
   if (!Number.isFinite(value)) throw new Error('formatSignificant requires a finite number');
   if (value === 0) return '0';
   const size = Math.abs(value);

@@ -89,8 +89,10 @@ export type ReasonCode =
   | 'change-no-common-station' // {}
   | 'change-none-seen' // {species}
   | 'change-lone-station' // {strata}
+  | 'change-blank-left-out' // {stations}
   | 'change-too-few-for-clumped' // {}
   | 'change-not-a-target' // {species, survey}
+  | 'trend-hand-picked' // {}
   | 'trend-too-few' // {species, surveys}
   | 'trend-none-seen-in' // {surveys}
   | 'trend-no-spread-in' // {surveys}

@@ -1,6 +1,7 @@
 /** Percent per year over three or more surveys of the book, over the strata that all of them worked. */
 
-import { type ComparedAspect, comparabilityOf } from '../estimates/change/comparability.ts';
+import { blankLeftOut } from '../estimates/change/blank-left-out.ts';
+import { type ComparedAspect, comparabilityOf, isHandPicked } from '../estimates/change/comparability.ts';
 import { type Trend, trendOf } from '../estimates/change/trend.ts';
 import type { Acceptance } from '../estimates/density/density-settings.ts';
 import { stratumSamples } from '../estimates/density/stratum-sample.ts';
@@ -121,6 +122,9 @@ function trendOfSpecies(
     .map((one) => one.stratum)
     .filter((stratum) => worked.every((list) => list.some((one) => one.stratum.id === stratum.id)));
   const blank = { ...emptyTrend(species), strata: strata.map((one) => one.name) };
+  if (surveys.some(({ stations }) => stations.every(isHandPicked))) {
+    return { ...blank, reason: { code: 'trend-hand-picked', parameters: {} } };
+  }
   if (strata.length === 0) {
     return { ...blank, reason: { code: 'change-no-common-stratum', parameters: { from: '', to: '' } } };
   }
@@ -155,7 +159,8 @@ function trendOfSpecies(
         animals > 0 && found.value !== null && found.standardError !== null && found.standardError > 0,
     };
   });
-  return { ...blank, surveys: rows, ...lineThrough(rows, species, request.confidence) };
+  const line = lineThrough(rows, species, request.confidence);
+  return { ...blank, surveys: rows, ...line, cautions: [...blankLeftOut(unresolved), ...line.cautions] };
 }
 
 function lineThrough(rows: readonly TrendOfSurvey[], species: Species, confidence: number) {

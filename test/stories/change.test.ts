@@ -16,6 +16,10 @@ interface Drawn {
   readonly night?: { readonly earlier: string; readonly later: string };
   /** Of a station by its number, from 0. */
   readonly zoneOf?: (i: number) => string;
+  readonly stratumOf?: (i: number) => string;
+  readonly areaHa?: number | '';
+  /** What stands in none_seen where nothing was counted; a blank belt has nothing there. */
+  readonly noneSeen?: 'yes' | '';
 }
 
 function tablesOf({
@@ -25,6 +29,9 @@ function tablesOf({
   widthM,
   night,
   zoneOf = () => '',
+  stratumOf = () => 'Flat',
+  areaHa = 100,
+  noneSeen = 'yes',
 }: Drawn): Record<string, readonly (readonly Cell[])[]> {
   const surveys = [
     { name: 'Then', year: 2024, values: earlier, width: widthM?.earlier ?? 10, night: night?.earlier ?? '' },
@@ -32,19 +39,27 @@ function tablesOf({
   ];
   const code = (survey: string, i: number) => (selection === 'random' ? `${survey}${i + 1}` : `P${i + 1}`);
   const all = surveys.flatMap((survey) =>
-    survey.values.map((value, i) => ({ ...survey, value, code: code(survey.name, i), zone: zoneOf(i) })),
+    survey.values.map((value, i) => ({ ...survey, value, code: code(survey.name, i), i })),
   );
   return {
     strata: [
       ['stratum', 'area_ha'],
-      ['Flat', 100],
+      ...[...new Set(all.map((one) => stratumOf(one.i)))].map((name) => [name, areaHa]),
     ],
     species: [['species'], ['sandfish']],
     targets: [['survey', 'species'], ...surveys.map((one) => [one.name, 'sandfish'])],
     surveys: [['survey', 'starts'], ...surveys.map((one) => [one.name, `${one.year}-05-01`])],
     stations: [
       ['survey', 'station', 'stratum', 'zone', 'date', 'selection', 'night'],
-      ...all.map((one) => [one.name, one.code, 'Flat', one.zone, `${one.year}-05-04`, selection, one.night]),
+      ...all.map((one) => [
+        one.name,
+        one.code,
+        stratumOf(one.i),
+        zoneOf(one.i),
+        `${one.year}-05-04`,
+        selection,
+        one.night,
+      ]),
     ],
     transects: [
       ['survey', 'station', 'transect', 'length_m', 'width_m', 'status', 'none_seen'],
@@ -55,7 +70,7 @@ function tablesOf({
         searchedM2 / one.width,
         one.width,
         'done',
-        one.value === 0 ? 'yes' : '',
+        one.value === 0 ? noneSeen : '',
       ]),
     ],
     counts: [
@@ -138,6 +153,65 @@ describe('eight places worked twice', () => {
     expect(stdout).toContain('at these 8 stations');
     expect(stdout).toContain('speak for no other place');
   });
+
+  // By hand: (12 + 20 + 40 + 8) / 4 = 20 then (6 + 10 + 20 + 4) / 4 = 10, whatever the hectares, known or not.
+  it('picked by hand each counts alike, so that strata without hectares have an answer too', async () => {
+    const tables = (areaHa: number | '') =>
+      tablesOf({
+        earlier: [12.5, 20.83333, 41.66667, 8.33333],
+        later: [4.16667, 12.5, 20.83333, 4.16667],
+        selection: 'hand-picked',
+        stratumOf: (i) => (i === 0 ? 'Flat' : 'Pass'),
+        areaHa,
+      });
+    const { rows } = await slatelineJson('change', '--book', await bookWith(tables('')));
+    expect(rows[0].densityPerHa.from).toBeCloseTo((3 + 5 + 10 + 2) / 4 / 0.24, 6);
+    expect(rows[0].densityPerHa.to).toBeCloseTo((1 + 3 + 5 + 1) / 4 / 0.24, 6);
+    const known = await slatelineJson('change', '--book', await bookWith(tables(900)));
+    expect(known.rows[0].ratio).toBeCloseTo(rows[0].ratio, 12);
+  });
+
+  it('picked by hand they have no trend, and the reason is that', async () => {
+    const tables = tablesOf({ earlier: f3.data.y1, later: f3.data.y2, selection: 'hand-picked' });
+    const between = (rows: readonly (readonly Cell[])[]) =>
+      rows
+        .filter(([survey]) => survey === 'Then')
+        .map((row) => row.map((cell) => (cell === 'Then' ? 'Between' : `${cell}`.replace('2024-', '2025-'))));
+    const book = await bookWith(
+      Object.fromEntries(Object.entries(tables).map(([name, rows]) => [name, [...rows, ...between(rows)]])),
+    );
+    const { rows } = await slatelineJson('trend', '--book', book);
+    expect(rows[0]).toMatchObject({ trend: null, reasonCode: 'trend-hand-picked' });
+  });
+});
+
+describe('blank belts that somebody let pass', () => {
+  it('are named beside the change, because they may have been zeros', async () => {
+    const book = await bookWith(
+      tablesOf({
+        earlier: [50, 0, 20, 30, 5],
+        later: [50, 12, 0, 25, 40],
+        selection: 'random',
+        noneSeen: '',
+      }),
+    );
+    const held = await slatelineJson('change', '--book', book);
+    expect(held.rows[0].reasonCode).toBe('unresolved-stations');
+    const { stdout } = await slateline('change', '--book', book, '--accept', 'Officer A: sheets lost');
+    expect(stdout).toContain('nobody told whether they were searched: Then2, Now3');
+  });
+});
+
+describe('none seen in one of two surveys', () => {
+  // Invariance: with no animal the spread of the later survey is that of the prior, which no station can mend.
+  it('has a bound, and no number of stations that would tell a halving', async () => {
+    const book = await bookWith(
+      tablesOf({ earlier: [50, 10, 20, 30, 5, 12], later: [0, 0, 0, 0, 0, 0], selection: 'random' }),
+    );
+    const { rows } = await slatelineJson('change', '--book', book);
+    expect(rows[0]).toMatchObject({ ratio: 0, smallestFallTo: null, stationsEachForHalving: null });
+    expect(rows[0].ratioInterval[1]).toBeGreaterThan(0);
+  });
 });
 
 describe('zones with few stations', () => {
@@ -177,6 +251,21 @@ describe('zones with few stations', () => {
     expect(closed.cautions.join()).toContain('Fewer than 3 stations');
     expect(open.ratioInterval).not.toEqual(open.logRatio.interval.map(Math.exp));
     expect(open.cautions).toEqual([]);
+  });
+
+  // The log ratio cries wolf in up to 19 of 100 pairs that promise 5 (docs/methods/change.md): it proves nothing here.
+  it('two stations that agree prove no change, however far their interval lies from 1', async () => {
+    const book = await bookWith(
+      tablesOf({
+        earlier: [10, 11, 20, 30, 5],
+        later: [100, 110, 9, 25, 40],
+        selection: 'random',
+        zoneOf: (i) => (i < 2 ? 'closed' : 'open'),
+      }),
+    );
+    const { rows } = await slatelineJson('change', '--book', book, '--by', 'zone');
+    expect(rows[0].ratioInterval[0]).toBeGreaterThan(1);
+    expect(rows[0].told).toBe('probably higher');
   });
 });
 

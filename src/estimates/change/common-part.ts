@@ -29,6 +29,8 @@ export interface CommonPart {
   readonly strata: readonly CommonStratum[];
   readonly atTheseStations: boolean;
   readonly reason: Reason | null;
+  /** Stations of both that wait for an answer. */
+  readonly unresolved: readonly StationObservation[];
   readonly cautions: readonly Reason[];
 }
 
@@ -66,7 +68,8 @@ export function commonPart(
     const parameters = { stations: places.moved.join(', '), distanceM: samePlaceM };
     cautions.push({ code: 'change-place-moved', parameters });
   }
-  return { strata, atTheseStations, reason: reasonOf(strata, unresolved, atTheseStations), cautions };
+  const reason = reasonOf(strata, unresolved, atTheseStations);
+  return { strata, atTheseStations, reason, unresolved, cautions };
 }
 
 function reasonOf(

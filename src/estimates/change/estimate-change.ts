@@ -7,6 +7,7 @@ import type { SurveyInHand } from '../../survey/observation.ts';
 import type { Species } from '../../survey/words.ts';
 import type { Scope } from '../answers.ts';
 import type { ClumpedIntervals } from '../clumped/clumped-intervals.ts';
+import { blankLeftOut } from './blank-left-out.ts';
 import type { ChangeAnswer, Told } from './change-answer.ts';
 import { clumpedRatio, type RatioBelief } from './clumped-ratio.ts';
 import { type CommonStratum, type ComparedStation, commonPart, type Pairing } from './common-part.ts';
@@ -42,8 +43,9 @@ export function estimateChange(two: TwoSurveys, settings: ChangeSettings): reado
   const blank = blankAnswer(two, common);
   const hold = common.reason?.code === 'unresolved-stations' && settings.accepted ? null : common.reason;
   if (hold !== null) return [{ ...blank, reason: hold }];
-  return scopesOf(common.strata, two, settings.by).map(({ scope, strata }) =>
-    answerScope({ ...blank, scope, strata: strata.map((one) => one.name) }, strata, two, settings),
+  const cautions = [...blank.cautions, ...blankLeftOut(common.unresolved)];
+  return scopesOf(weighted(common), two, settings.by).map(({ scope, strata }) =>
+    answerScope({ ...blank, cautions, scope, strata: strata.map((one) => one.name) }, strata, two, settings),
   );
 }
 
@@ -95,20 +97,24 @@ interface WeightedStratum extends CommonStratum {
   readonly weight: number | null;
 }
 
+/** Strata weigh by their hectares; hand-picked stations speak for themselves alone, and each counts alike. */
+function weighted({ strata, atTheseStations }: ReturnType<typeof commonPart>): readonly WeightedStratum[] {
+  return strata.map((one) => ({ ...one, weight: atTheseStations ? one.to.length : one.areaHa }));
+}
+
 function scopesOf(
-  strata: readonly CommonStratum[],
+  strata: readonly WeightedStratum[],
   { to }: TwoSurveys,
   by: ChangeSettings['by'],
 ): readonly ScopeToCompare[] {
-  const weighted = strata.map((one) => ({ ...one, weight: one.areaHa }));
-  if (by === 'survey') return [{ scope: { by, name: to.survey.name }, strata: weighted }];
-  if (by === 'stratum') return weighted.map((one) => ({ scope: { by, name: one.name }, strata: [one] }));
+  if (by === 'survey') return [{ scope: { by, name: to.survey.name }, strata }];
+  if (by === 'stratum') return strata.map((one) => ({ scope: { by, name: one.name }, strata: [one] }));
   const zones = new Set(
     strata.flatMap((one) => [...one.from, ...one.to].flatMap((station) => zoneOf(station) ?? [])),
   );
   return [...zones].toSorted().map((zone) => ({
     scope: { by, name: zone },
-    strata: weighted.flatMap((one) => inZone(one, zone)),
+    strata: strata.flatMap((one) => inZone(one, zone)),
   }));
 }
 
@@ -164,7 +170,13 @@ function answerScope(
   return {
     ...compared,
     ...told,
-    ...(isThin ? { ...whatDesignTakes(means, counted.stations, settings.confidence), belief: null } : {}),
+    ...(isThin
+      ? {
+          ...whatDesignTakes(means, counted.stations, settings.confidence),
+          told: atMostProbable(told.told),
+          belief: null,
+        }
+      : {}),
     permutation: permutation(),
     cautions: isThin
       ? [...counted.cautions, { code: 'change-too-few-for-clumped', parameters: {} }]
@@ -252,7 +264,7 @@ function toldBy(
     ratioInterval: [none ? 0 : inside.low, isOpen ? null : inside.high] as const,
     told: toldInOneWord(inside, beliefLower),
     beliefLower,
-    ...whatItTakes(belief, counted.stations, confidence),
+    ...(isOpen || none ? {} : whatItTakes(belief, counted.stations, confidence)),
     belief: isOpen || none ? null : bandOf(belief),
   };
 }
@@ -265,6 +277,12 @@ function byDesign({ logRatio }: ChangeOfMeans) {
     interval: [Math.exp(interval[0]), Math.exp(interval[1])] as const,
     lower: tCdf(-value / standardError, degreesOfFreedom),
   };
+}
+
+/** The interval of the log ratio cries wolf where animals are clumped and stations few: it proves nothing there. */
+function atMostProbable(told: Told): Told {
+  if (told === 'lower') return 'probably lower';
+  return told === 'higher' ? 'probably higher' : told;
 }
 
 function toldInOneWord({ low, high }: { low: number; high: number }, beliefLower: number): Told {

@@ -33,6 +33,8 @@ const english = {
   },
   notProven: (told: string, share: string) => `${told}, not proven at ${share}`,
   noneBefore: (low: string) => `none seen before; at least ${low} as many`,
+  noneBeforeUntold: 'none seen before, which does not prove a rise',
+  noneLaterUntold: 'none seen later, which does not prove a fall',
   noneLater: (most: string) => `none seen later; at most ${most} of what it was`,
   atLeast: (ratio: string, low: string) => `${ratio} (at least ${low})`,
   range: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,

@@ -17,26 +17,38 @@ export function changeInNumbers({ ratio, ratioInterval }: ChangeAnswer, language
   const words = changePhrases(language);
   if (ratioInterval === null) return '';
   const [low, high] = ratioInterval;
-  if (ratio === null) return words.noneBefore(times(low, language));
-  if (low === 0 && high !== null && ratio === 0) return words.noneLater(formatShare(high));
+  // A bound on the other side of no change bounds nothing that anybody asked.
+  if (ratio === null) return low > 1 ? words.noneBefore(times(low, language)) : words.noneBeforeUntold;
+  if (low === 0 && high !== null && ratio === 0)
+    return high < 1 ? words.noneLater(formatShare(high)) : words.noneLaterUntold;
   if (high === null) return words.atLeast(times(ratio, language), times(low, language));
   if (high > 4)
-    return words.range(times(ratio, language), formatSignificant(low, 2, language), times(high, language));
+    return words.range(times(ratio, language), ratioInDigits(low, language), times(high, language));
   const lowest = percent(low, language).replace('\u00a0%', '');
   return words.range(percent(ratio, language), lowest, percent(high, language));
 }
 
+/** Two digits, and more where two would print a ratio of 1 that is none: 1.004 lies on one side of no change. */
+export function ratioInDigits(ratio: number, language: Language = 'en'): string {
+  const digits = ([2, 3, 4, 5] as const).find((one) => Number(ratio.toPrecision(one)) !== 1) ?? 2;
+  return formatSignificant(ratio, digits, language);
+}
+
 function times(ratio: number, language: Language): string {
   const words = changePhrases(language);
-  return ratio >= 10_000 ? words.overTenThousand : words.times(formatSignificant(ratio, 2, language));
+  return ratio >= 10_000 ? words.overTenThousand : words.times(ratioInDigits(ratio, language));
 }
 
 function percent(ratio: number, language: Language): string {
   const change = 100 * (ratio - 1);
   // "−100 %" would say that nothing is left.
   if (change > -100 && change < -99) return `−${formatShort(Math.floor(-change * 10) / 10, language)}\u00a0%`;
-  const sign = Math.round(change) > 0 ? '+' : Math.round(change) < 0 ? '−' : '±';
-  return `${sign}${formatSignificant(Math.abs(Math.round(change)), 2, language)}\u00a0%`;
+  const rounded = Math.round(change);
+  // An end beyond "no change" must not print as no change.
+  if (rounded === 0 && Math.abs(change) >= 0.005)
+    return `${change > 0 ? '+' : '−'}${formatSignificant(Math.abs(change), 1, language)}\u00a0%`;
+  const sign = rounded > 0 ? '+' : rounded < 0 ? '−' : '±';
+  return `${sign}${formatSignificant(Math.abs(rounded), 2, language)}\u00a0%`;
 }
 
 /** What surveys like these could have told, and how many stations a halving would take. */

@@ -34,8 +34,12 @@ export const reasonsChange = {
   'change-lone-station':
     'One station only in {strata}, in one of the surveys: two densities, but no spread, so nothing can be said about a change here; the strata together may tell, or more stations',
   'change-too-few-for-clumped':
-    'Fewer than 3 stations lie in some stratum here, too few for the clumped-count interval: that of the log ratio stands in its place, and the real uncertainty may be larger',
+    'Fewer than 3 stations lie in some stratum here, too few for the clumped-count interval: that of the log ratio stands in its place; it reports a change too often where animals are clumped, so no change is called proven',
+  'change-blank-left-out':
+    'Left out by name, because nobody told whether they were searched: {stations}; where they were and had none, the densities here are too high',
   'change-not-a-target': '{species} was not looked for in {survey}, so it cannot be compared',
+  'trend-hand-picked':
+    'The stations of a survey were picked by hand, and a trend of them would speak for no other place: compare two surveys at the stations worked in both with change',
   'trend-too-few':
     'A trend of {species} needs surveys at three different times with animals, a spread and a common part, and there are {surveys}: compare two of them with change',
   'trend-none-seen-in':

@@ -13,6 +13,8 @@ export const changePhrasesFr: ChangePhrases = {
   },
   notProven: (told, share) => `${told}, non établi à ${share}`,
   noneBefore: (low) => s(`aucun animal vu avant ; au moins ${low} autant`),
+  noneBeforeUntold: 'rien de relevé avant, ce qui ne prouve pas une hausse',
+  noneLaterUntold: 'rien de relevé ensuite, ce qui ne prouve pas une baisse',
   noneLater: (most) => s(`aucun animal vu ensuite ; au plus ${most} du niveau antérieur`),
   atLeast: (ratio, low) => `${ratio} (au moins ${low})`,
   range: (value, low, high) => `${value} (${low} à ${high})`,

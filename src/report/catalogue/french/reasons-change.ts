@@ -35,8 +35,12 @@ export const reasonsChangeFr = {
   'change-lone-station':
     'Une seule station dans {strata}, dans l’une des campagnes : deux densités, mais sans dispersion ; on ne peut donc rien dire d’un changement ici ; les strates ensemble le peuvent peut-être, ou plus de stations',
   'change-too-few-for-clumped':
-    'Moins de 3 stations sont dans l’une des strates ici, trop peu pour l’intervalle des comptages agrégés : celui du rapport des logarithmes est à sa place, et l’incertitude réelle peut être plus grande',
+    'Moins de 3 stations sont dans l’une des strates ici, trop peu pour l’intervalle des comptages agrégés : celui du rapport des logarithmes est à sa place ; il annonce trop souvent un changement quand les animaux sont agrégés, et aucun changement n’est donc dit prouvé',
+  'change-blank-left-out':
+    'Laissées de côté nommément, parce que personne n’a dit si elles avaient été parcourues : {stations} ; si elles l’ont été sans rien trouver, les densités d’ici sont trop hautes',
   'change-not-a-target': '{species} n’a pas été cherchée dans {survey} ; on ne peut pas la comparer',
+  'trend-hand-picked':
+    'Les stations d’une campagne ont été choisies à la main, et leur tendance ne parlerait pour aucun autre lieu : comparez deux campagnes aux stations visitées dans les deux avec change',
   'trend-too-few':
     'Une tendance de {species} demande des campagnes à trois dates différentes avec des animaux, une dispersion et une partie commune, et il y en a {surveys} : comparez-en deux avec change',
   'trend-none-seen-in':
