@@ -15,7 +15,7 @@ import { paragraph, section } from './html.ts';
 import type { PlotDocument } from './plot-figure.ts';
 import type { ReportAdvice } from './report-advice.ts';
 import type { ReportInput, ReportSurvey } from './report-input.ts';
-import { fourQuestionsSection } from './sections/advice/four-questions.ts';
+import { fourQuestionsSection, inFullSection } from './sections/advice/four-questions.ts';
 import { healthySection } from './sections/advice/healthy.ts';
 import { moreOrLessSection } from './sections/advice/more-or-less.ts';
 import { rootsSection } from './sections/advice/roots.ts';
@@ -60,7 +60,9 @@ export function renderReport(input: ReportInput, tools: ReportTools): string {
   const sections = [
     askedSection(input, survey, language),
     // In the order of what is told, not of names: the first page speaks of the species that moved.
-    ...(input.advice === undefined ? [] : [fourQuestionsSection(input, input.advice, language)]),
+    ...(input.advice === undefined
+      ? []
+      : [fourQuestionsSection(input, input.advice, language), inFullSection(input, input.advice, language)]),
     answerSection(input, survey, language),
     ...advised((advice) => [
       moreOrLessSection(input, advice, tools),

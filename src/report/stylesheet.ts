@@ -26,6 +26,7 @@ dl { margin: 1.25rem 0 0; }
 dl > div { display: grid; grid-template-columns: 11rem 1fr; gap: 0 1.25rem; padding: .7rem 0; border-top: 1px solid ${colours.rule}; }
 dt { font-weight: 600; }
 dd p { margin: 0 0 .4rem; }
+.brief dd p { margin-bottom: .15rem; }
 details { margin: .6rem 0; }
 summary { cursor: pointer; padding: .7rem 0; font-weight: 600; }
 .shares { max-width: 24rem; }
@@ -95,6 +96,9 @@ footer p { overflow-wrap: anywhere; }
   p { margin-bottom: .6rem; }
   figure, .station, .whole, tr, tbody.group, dl > div, li { break-inside: avoid; }
   dl > div { grid-template-columns: 10rem 1fr; padding: .4rem 0; line-height: 1.35; }
+  .brief { font-size: .9375rem; margin-top: .6rem; }
+  dl.brief > div { padding: .25rem 0; line-height: 1.3; }
+  .brief dd p { margin-bottom: .05rem; }
   .pairs { gap: .5rem 1.1rem; margin: .5rem 0; }
   .wide svg { width: 94%; }
   figure { margin: .6rem 0 .8rem; }

@@ -28,14 +28,49 @@ function wordsOf(html: string, section: string): string {
     .replaceAll(/\s+/g, ' ');
 }
 
-function answersFor(species: string): string {
-  const [, rest = ''] = wordsOf(page, 'four-questions').split(species);
+function answersFor(species: string, section = 'in-full', html = page): string {
+  const [, rest = ''] = wordsOf(html, section).split(species);
   return rest.slice(0, 2000);
 }
 
 // Authority: the demo's story (docs/handbook/demo.md): sandfish falls, black teatfish recovers where it is closed.
 describe('the first page of the demo report', () => {
-  it('answers all four questions for the falling sandfish, and does not call the fall proven', () => {
+  it('answers the four questions for the falling sandfish in four short lines', () => {
+    const told = answersFor('Holothuria scabra', 'four-questions');
+    expect(told).toMatch(/How much\? About [\d\u202f ]+ in 1.290 ha \(95 % sure: /);
+    expect(told).toMatch(/Up or down\? Cannot tell since Lorrin 2024: anything from 0\.\d+ to [\d.]+ times/);
+    expect(told).toMatch(/nor can a trend be told over all 3 surveys/);
+    expect(told).toMatch(/Healthy\? Below the published 700 per ha/);
+    expect(told).toContain('What may be taken? No rate was given, and none is assumed');
+  });
+
+  it('says nothing may be taken where the rule that was chosen is closed', async () => {
+    const ruled = await reportOf('--limit-reference', '50 per ha: plan 2026');
+    const told = answersFor('Holothuria scabra', 'four-questions', ruled);
+    expect(told).toMatch(
+      /What may be taken\? Nothing, by the rule that was chosen: the chance of being below/,
+    );
+  });
+
+  // A line is for carrying away: the longest of the demo is that of trochus, with a zone and three surveys.
+  it('has no line of more than 45 words', () => {
+    const lines = wordsOf(page, 'four-questions').split(
+      /How much\?|Up or down\?|Healthy\?|What may be taken\?/,
+    );
+    for (const line of lines.slice(1)) expect(line.trim().split(' ').length, line).toBeLessThanOrEqual(45);
+  });
+
+  // The open zone is told by the log ratio: 3.7 times (1.004 to 13), while whole stations dealt out by chance give p 0.17.
+  it('calls no change of a zone with few stations proven', () => {
+    const told = answersFor('Rochia nilotica', 'four-questions');
+    expect(told).toContain('in zone open probably higher, not proven at 95 %');
+    expect(wordsOf(page, 'change')).toContain('Zone open: Fewer than 3 stations lie in some stratum here');
+    expect(wordsOf(page, 'change')).toContain('by luck alone');
+  });
+});
+
+describe('behind the first page', () => {
+  it('the falling sandfish is not called proven', () => {
     const told = answersFor('Holothuria scabra');
     expect(told).toMatch(/How much is there\? [\d.]+ per ha \(95 % sure between/);
     expect(told).toMatch(

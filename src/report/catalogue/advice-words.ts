@@ -8,18 +8,9 @@ const english = {
   upOrDown: 'Is it going up or down?',
   healthy: 'Is that healthy?',
   take: 'What may be taken?',
-  whichSpecies:
-    'These are the species whose change is told or is the largest, and those whose answer waits; the others stand below. A change is worked out over the part that both surveys worked, so that its densities may differ a little from those of the whole. Nothing here is a decision.',
-  glance: {
-    caption: 'At a glance',
-    perHa: 'Animals per ha now',
-    since: (from: string) => `Since ${from}`,
-    published: 'Beside published densities',
-    rule: 'By the closure rule',
-    beside: (side: string, perHa: string) => `${side} ${perHa} per ha`,
-    notCompared: 'none to compare with',
-    toldWith: (told: string, numbers: string) => `${told}: ${numbers}`,
-  },
+  inFull: 'The same, with zones, chances and sources',
+  commonPart:
+    'A change is worked out over the part that both surveys worked, so that its densities may differ a little from those of the whole.',
   moreOrLess: 'Is it more or less than before?',
   oneSurvey:
     'This book has one survey, so no change can be told; a second survey done the same way would give it.',
@@ -96,18 +87,9 @@ const french: AdviceWords = {
   upOrDown: 'Est-ce en hausse ou en baisse\u00a0?',
   healthy: 'Est-ce en bon état\u00a0?',
   take: 'Que peut-on prélever\u00a0?',
-  whichSpecies:
-    'Ce sont les espèces dont le changement est établi ou le plus grand, et celles dont la réponse attend\u00a0; les autres suivent plus bas. Un changement est calculé sur la partie commune aux deux campagnes\u00a0; ses densités peuvent donc différer un peu de celles de l’ensemble. Rien ici n’est une décision.',
-  glance: {
-    caption: 'En bref',
-    perHa: 'Animaux par ha aujourd’hui',
-    since: (from) => `Depuis ${from}`,
-    published: 'À côté des densités publiées',
-    rule: 'Selon la règle de fermeture',
-    beside: (side, perHa) => `${side} de ${perHa} par ha`,
-    notCompared: 'aucune à comparer',
-    toldWith: (told, numbers) => `${told}\u00a0: ${numbers}`,
-  },
+  inFull: 'Les mêmes, avec zones, probabilités et sources',
+  commonPart:
+    'Un changement est calculé sur la partie commune aux deux campagnes\u00a0; ses densités peuvent donc différer un peu de celles de l’ensemble.',
   moreOrLess: 'Y en a-t-il plus ou moins qu’avant\u00a0?',
   oneSurvey:
     'Ce carnet n’a qu’une campagne, aucun changement ne peut donc être établi\u00a0; une deuxième, menée de la même façon, le permettrait.',

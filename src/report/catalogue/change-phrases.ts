@@ -93,6 +93,8 @@ const english = {
   /** Beside the densities of a change. */
   commonWeights:
     'The densities beside a change are over the part that both surveys worked, each stratum or zone with the same weight in both, so they may differ from those of the whole survey.',
+  byLuck: (compared: string, expected: string) =>
+    `${compared} comparisons stand here. Even if nothing had changed anywhere, about ${expected} of them might be called lower or higher by luck alone, and more of them “probably” so: one change among many that cannot be told is weak evidence.`,
   brokenBefore: (survey: string, why: string) => `No line leads to ${survey}: ${why}.`,
   theTrend: 'The trend',
   trendCaption: 'A line through the surveys, percent a year',

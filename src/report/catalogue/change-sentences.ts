@@ -34,6 +34,19 @@ export function ratioInDigits(ratio: number, language: Language = 'en'): string 
   return formatSignificant(ratio, digits, language);
 }
 
+/** The ends alone, where both are known: "−74" and "+190 %", or "0.063" and "5.6 times". */
+export function changeRange(
+  { ratio, ratioInterval }: ChangeAnswer,
+  language: Language = 'en',
+): { readonly low: string; readonly high: string; readonly inTimes: boolean } | null {
+  if (ratioInterval === null || ratio === null || ratio === 0) return null;
+  const [low, high] = ratioInterval;
+  if (high === null) return null;
+  return high > 4
+    ? { low: ratioInDigits(low, language), high: times(high, language), inTimes: true }
+    : { low: percent(low, language), high: percent(high, language), inTimes: false };
+}
+
 function times(ratio: number, language: Language): string {
   const words = changePhrases(language);
   return ratio >= 10_000 ? words.overTenThousand : words.times(ratioInDigits(ratio, language));

@@ -75,6 +75,10 @@ export const changePhrasesFr: ChangePhrases = {
   commonWeights: s(
     'Les densités à côté d’un changement portent sur la partie commune aux deux campagnes, chaque strate ou zone ayant le même poids dans les deux ; elles peuvent donc différer de celles de la campagne entière.',
   ),
+  byLuck: (compared, expected) =>
+    s(
+      `Il y a ici ${compared} comparaisons. Même si rien n’avait changé nulle part, environ ${expected} pourraient être dites en baisse ou en hausse par pur hasard, et davantage « probablement » : un changement seul parmi beaucoup d’indéterminés est un indice faible.`,
+    ),
   brokenBefore: (survey, why) => s(`Aucun trait ne mène à ${survey} : ${why}.`),
   theTrend: 'La tendance',
   trendCaption: 'Une droite à travers les campagnes, en pourcentage par an',

@@ -1,8 +1,9 @@
 /** The four questions people ask, for the species that matter, each answered in a sentence. */
 
 import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
-import type { StatusAnswer } from '../../../estimates/status/status-answer.ts';
+import type { Comparison, StatusAnswer } from '../../../estimates/status/status-answer.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
+import { briefPhrases } from '../../catalogue/brief-phrases.ts';
 import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { changeInNumbers, toldInWords } from '../../catalogue/change-sentences.ts';
 import { harvestPhrases } from '../../catalogue/harvest-phrases.ts';
@@ -17,33 +18,63 @@ import { paragraph, section } from '../../html.ts';
 import { formatCount, formatInterval, formatSignificant } from '../../numbers.ts';
 import type { ReportAdvice } from '../../report-advice.ts';
 import type { ReportInput } from '../../report-input.ts';
-import { inPeoplesWords, speciesNames } from '../../species-names.ts';
+import { inPeoplesWords, type SpeciesName, speciesNames } from '../../species-names.ts';
 import { comparisonSentence, referenceInWords } from '../../status-words.ts';
 import { trendInBrief } from '../../trend-lines.ts';
 import { nameMarkup } from '../answer.ts';
-import { atAGlance } from './at-a-glance.ts';
+import { briefAnswers } from './brief-answers.ts';
 import { capital, counted, ended, twoCounted } from './words-of-advice.ts';
 
+/** The first page: four short lines for each species that matters. */
 export function fourQuestionsSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
+  const nameOf = speciesNames(input.species);
+  const entries = headlineSpecies(advice).map((species) =>
+    entry(nameOf(species), briefAnswers(species, { input, advice, language })),
+  );
+  return section('four-questions', adviceWords(language).four, [
+    paragraph(briefPhrases(language).which),
+    ...comparedWithLimits(advice, language),
+    `<dl class="brief">${entries.join('\n')}</dl>`,
+    ...(advice.status.some(({ comparisons }) => comparisons.some(isFromMemory))
+      ? [paragraph(statusPhrases(language).paper.memoryNote, 'quiet')]
+      : []),
+  ]);
+}
+
+function isFromMemory({ held, reference }: Comparison): boolean {
+  return held === null && reference.status === 'memory';
+}
+
+/** Belts of another width, another season, other people: said where the change is read. */
+function comparedWithLimits({ change }: ReportAdvice, language: Language): string[] {
+  const limits = (change?.comparability.aspects ?? []).flatMap(({ verdict, reason }) =>
+    verdict === 'same' || verdict === 'not known' || reason === null
+      ? []
+      : [ended(sentenceOnPaper(language, reason))],
+  );
+  return limits.length === 0 ? [] : [paragraph(briefPhrases(language).limits(limits.join(' ')))];
+}
+
+/** The same species question by question, with zones, chances and sources. */
+export function inFullSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
   const words = adviceWords(language);
   const nameOf = speciesNames(input.species);
-  const entries = headlineSpecies(advice).map((species) => {
-    const asked = [
+  const entries = headlineSpecies(advice).map((species) =>
+    entry(nameOf(species), [
       [words.howMuch, howMuch(species, input, advice, language)],
       [words.upOrDown, upOrDown(species, input, advice, language)],
       [words.healthy, healthy(species, advice, language)],
       [words.take, mayBeTaken(species, input, advice, language)],
-    ];
-    const told = asked.map(
-      ([question, answer]) => `<p><b>${escapeText(question!)}</b> ${escapeText(answer!)}</p>`,
-    );
-    return `<div><dt>${nameMarkup(nameOf(species))}</dt><dd>${told.join('')}</dd></div>`;
-  });
-  return section('four-questions', words.four, [
-    paragraph(words.whichSpecies),
-    atAGlance(input, advice, language),
-    `<dl>${entries.join('\n')}</dl>`,
-  ]);
+    ]),
+  );
+  return section('in-full', words.inFull, [paragraph(words.commonPart), `<dl>${entries.join('\n')}</dl>`]);
+}
+
+function entry(name: SpeciesName, told: readonly (readonly [question: string, answer: string])[]): string {
+  const lines = told.map(
+    ([question, answer]) => `<p><b>${escapeText(question)}</b> ${escapeText(answer)}</p>`,
+  );
+  return `<div><dt>${nameMarkup(name)}</dt><dd>${lines.join('')}</dd></div>`;
 }
 
 type Asked = [species: string, input: ReportInput, advice: ReportAdvice, language: Language];

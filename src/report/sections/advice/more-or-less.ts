@@ -69,7 +69,9 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, draw
     ...(toldOnes.length === 0 ? [] : [list(toldOnes.map((one) => changeSentence(one, naming)))]),
     changeTable([...answers, ...byZone(zones.filter(({ told }) => told !== null))], naming),
     paragraph(changePhrases(language).commonWeights, 'quiet'),
+    ...manyComparisons([...answers, ...zones], naming),
     ...silentZones(zones, naming),
+    ...zoneCautions(zones, language),
     heading(3, words.trendHead),
     ...(advice.trend.length === 0
       ? [paragraph(words.twoSurveys)]
@@ -158,6 +160,26 @@ function silentZones(zones: readonly ChangeAnswer[], { nameOf, language }: Namin
       `${capital(reason).slice(0, -1)} (${those.map((one) => nameInSentence(nameOf(one.species))).join(', ')}).`,
   );
   return [`<div class="quiet notes">${list(said)}</div>`];
+}
+
+/** Many comparisons side by side: some are told by luck alone. */
+function manyComparisons(all: readonly ChangeAnswer[], { confidence, language }: Naming): string[] {
+  const compared = all.filter(({ told }) => told !== null).length;
+  const byLuck = Math.round(compared * (1 - confidence));
+  if (byLuck < 1) return [];
+  const words = changePhrases(language);
+  return [paragraph(words.byLuck(formatCount(compared), formatCount(byLuck)), 'quiet')];
+}
+
+/** What weakens the answer of a zone, once for all species it holds for. */
+function zoneCautions(zones: readonly ChangeAnswer[], language: Language): string[] {
+  const { colon, zoneGroup } = changePhrases(language);
+  const said = zones
+    .filter(({ told }) => told !== null)
+    .flatMap(({ scope, cautions }) =>
+      cautions.map((one) => colon(zoneGroup(scope.name), ended(sentenceOnPaper(language, one)))),
+    );
+  return said.length === 0 ? [] : [`<div class="quiet notes">${list([...new Set(said)])}</div>`];
 }
 
 function halvingCell(
