@@ -5,6 +5,16 @@ import { explainPhrasesFr } from './french/explain-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
 
+/** The part of a stratum that lies in a site or zone. */
+interface InsideStratum {
+  readonly stratum: string;
+  readonly members: string;
+  readonly stations: string;
+  readonly weight: string;
+  readonly share: string;
+  readonly mean: string;
+}
+
 const english = {
   mean: (stratum: string, how: string, perHa: string, spread: string) =>
     `mean of ${stratum} = ${how} = ${perHa} per ha; ${spread}`,
@@ -21,6 +31,33 @@ const english = {
   errorOfStock: (error: string, areaHa: string, animals: string) =>
     `${error}; × ${areaHa} ha = ${animals} animals`,
   freedom: (error: string, degrees: string) => `${error}; degrees of freedom (Satterthwaite) ${degrees}`,
+  // a site or zone
+  inside: ({ stratum, members, stations, weight, share, mean }: InsideStratum) =>
+    `inside ${stratum}: ${members} of ${stations} stations, so ${weight} × ${members} / ${stations} = ${share} of the area; mean ${mean} per ha`,
+  byThoseAreas: (terms: string, total: string, perHa: string) =>
+    `by those areas: (${terms}) / ${total} = ${perHa} per ha`,
+  stockInside: (perHa: string, areaHa: string, animals: string) =>
+    `stock = ${perHa} per ha × ${areaHa} ha (estimated from the stations inside) = ${animals} animals`,
+  errorOfStockInside: (animals: string) =>
+    `standard error ${animals} animals: the area inside is itself estimated, and all stations of these strata enter`,
+  errorInside: (terms: string, perHa: string) =>
+    `standard error = √(sum over strata of n × s² of the stations’ contributions) = √(${terms}) = ${perHa} per ha; stations outside contribute 0 and stay in`,
+  // a mean length
+  standsFor:
+    'each measured animal stands for the counted ones of its belt (count / measured), and those for the stratum’s area (area / stations × 10000 / m²)',
+  meanLength: (lengths: string, animals: string, meanMm: string) =>
+    `mean length = sum of animals × length / sum of animals = ${lengths} / ${animals} = ${meanMm} mm`,
+  errorOfLength: (terms: string, errorMm: string) =>
+    `standard error = √(sum over strata of n × s² of the stations’ (animals × (length − mean)) / all animals) = √(${terms}) = ${errorMm} mm; stations without animals stay in`,
+  // a biomass
+  gramsByPair: (pair: string, source: string) =>
+    `grams of a station = sum over its animals of the weight of each length, by ${pair} (${source})`,
+  forMeanWeights: (pair: string, factor: string) => `${pair}, × ${factor} for mean weights`,
+  gramsByMean: (means: string, source: string) => `grams of a station = animals × ${means} (${source})`,
+  or: ', or ',
+  sourceFromMemory: (source: string) => `${source}; from memory, not checked`,
+  converted: (ratio: string, from: string, to: string, source: string) =>
+    `then × ${ratio}, from ${from} to ${to} (${source})`,
   zero: explainWords.zero,
   lognormal: explainWords.lognormal,
   clumped: explainWords.clumped,

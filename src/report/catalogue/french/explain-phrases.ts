@@ -15,6 +15,39 @@ export const explainPhrasesFr: ExplainPhrases = {
   error: (terms, perHa) => `erreur type = √(${terms}) = ${perHa} par ha`,
   errorOfStock: (error, areaHa, animals) => s(`${error} ; × ${areaHa} ha = ${animals} animaux`),
   freedom: (error, degrees) => s(`${error} ; degrés de liberté (Satterthwaite) ${degrees}`),
+  inside: ({ stratum, members, stations, weight, share, mean }) =>
+    s(
+      `dans ${stratum} : ${members} stations sur ${stations}, donc ${weight} × ${members} / ${stations} = ${share} de la surface ; moyenne ${mean} par ha`,
+    ),
+  byThoseAreas: (terms, total, perHa) => s(`par ces surfaces : (${terms}) / ${total} = ${perHa} par ha`),
+  stockInside: (perHa, areaHa, animals) =>
+    `stock = ${perHa} par ha × ${areaHa} ha (estimés d’après les stations de la zone) = ${animals} animaux`,
+  errorOfStockInside: (animals) =>
+    s(
+      `erreur type ${animals} animaux : la surface est elle-même estimée, et toutes les stations de ces strates y entrent`,
+    ),
+  errorInside: (terms, perHa) =>
+    s(
+      `erreur type = √(somme sur les strates de n × s² des contributions des stations) = √(${terms}) = ${perHa} par ha ; les stations du dehors contribuent 0 et y restent`,
+    ),
+  standsFor: s(
+    'chaque animal mesuré représente les animaux comptés de sa bande (comptés / mesurés), et ceux-ci la surface de la strate (surface / stations × 10000 / m²)',
+  ),
+  meanLength: (lengths, animals, meanMm) =>
+    `longueur moyenne = somme des animaux × longueur / somme des animaux = ${lengths} / ${animals} = ${meanMm} mm`,
+  errorOfLength: (terms, errorMm) =>
+    s(
+      `erreur type = √(somme sur les strates de n × s² des (animaux × (longueur − moyenne)) des stations / tous les animaux) = √(${terms}) = ${errorMm} mm ; les stations sans animaux y restent`,
+    ),
+  gramsByPair: (pair, source) =>
+    s(
+      `grammes d’une station = somme, sur ses animaux, du poids de chaque longueur, d’après ${pair} (${source})`,
+    ),
+  forMeanWeights: (pair, factor) => `${pair}, × ${factor} pour les poids moyens`,
+  gramsByMean: (means, source) => `grammes d’une station = animaux × ${means} (${source})`,
+  or: ', ou ',
+  sourceFromMemory: (source) => s(`${source} ; de mémoire, non vérifié`),
+  converted: (ratio, from, to, source) => s(`puis × ${ratio}, de ${from} à ${to} (${source})`),
   zero: s(
     'rien n’a été vu : pas de dispersion ; l’intervalle va de zéro à la borne à laquelle toutes les stations auraient manqué les animaux une fois sur vingt (METHODS c5)',
   ),

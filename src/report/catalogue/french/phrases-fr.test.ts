@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
 import { formatChance } from '../../status-words.ts';
+import { briefPhrases } from '../brief-phrases.ts';
 import { changePhrases } from '../change-phrases.ts';
 import { changeInNumbers, toldInWords } from '../change-sentences.ts';
 import { densityPhrases } from '../density-phrases.ts';
@@ -13,6 +14,7 @@ import { statusPhrases } from '../status-phrases.ts';
 import { weightPhrases } from '../weight-phrases.ts';
 
 const themes = {
+  brief: briefPhrases,
   change: changePhrases,
   density: densityPhrases,
   explain: explainPhrases,
