@@ -203,13 +203,20 @@ export function calibrationLines(
 export function detectionLines(found: MarkedByTwo, bothSaw: number): readonly string[] {
   const [low, high] = found.interval;
   const share = (one: number | null) => (one === null ? 'not known' : formatShare(one));
-  const worth = bothSaw === 0 ? ['No animal was seen by both: the number is worth nothing'] : [];
+  if (bothSaw === 0) return [nothingInCommon(found), matchedOnly];
   return [
     `About ${formatSignificant(found.animals)} animals that could be seen (95 % interval ${formatSignificant(low)} to ${formatSignificant(high)}); ${formatCount(found.seen)} were seen by one or both`,
-    ...worth,
     `The first diver sees ${share(found.firstDetects)} of them, the second ${share(found.secondDetects)}, both together ${share(found.eitherDetects)}`,
-    'Right only if animals were matched one by one by their place along the tape; those buried or in crevices are outside',
+    matchedOnly,
   ];
+}
+
+const matchedOnly =
+  'Right only if animals were matched one by one by their place along the tape; those buried or in crevices are outside';
+
+/** The formula still gives a number and an interval; both would be read. */
+function nothingInCommon({ seen }: MarkedByTwo): string {
+  return `No animal was seen by both, so how many could be seen and what share a diver sees cannot be told: at least the ${formatCount(seen)} that one of them saw`;
 }
 
 function times([low, high]: readonly [number, number]): string {

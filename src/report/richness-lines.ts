@@ -41,6 +41,8 @@ function headline({ rows, reason, species, asWideByChance }: RichnessToSay): str
     const { unseen } = rows[0]!;
     return `${unseen?.seen ?? 0} of the ${species.length} species looked for were found`;
   }
+  if (rows.every(({ animals }) => animals === 0))
+    return 'none of these species was recorded: nothing to compare';
   const told = rows.toSorted((a, b) => (b.atStations?.species ?? 0) - (a.atStations?.species ?? 0));
   const [most, least] = [told[0]!, told.at(-1)!];
   const numbers = `${said(most.atStations)} in ${most.name}, ${said(least.atStations)} in ${least.name}`;

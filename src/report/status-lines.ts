@@ -1,12 +1,17 @@
 /** Status in words for the command line: species by species, the answer first, its source and its n beside it. */
 
-import type { Comparison, ReferenceUsed, StatusAnswer } from '../estimates/status/status-answer.ts';
+import type {
+  Comparison,
+  ReferenceUsed,
+  SizeShare,
+  StatusAnswer,
+} from '../estimates/status/status-answer.ts';
 import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { answerSentence } from './density-words.ts';
 import { formatCount, formatShort } from './numbers.ts';
-import { fullName, speciesNames } from './species-names.ts';
+import { fullName, reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { comparisonSentence, referenceInWords, shareSentence } from './status-words.ts';
 
 interface StatusWords {
@@ -149,12 +154,15 @@ function sizeLines(
 ): readonly string[] {
   if (density.animals === 0) return [];
   const n = `${formatCount(measured)} of ${formatCount(density.animals)} animals measured`;
+  const nameOf = speciesNames(words.species);
+  const named = (one: SizeShare) => ({ ...one, reason: reasonInPeoplesWords(one.reason, nameOf) });
   const lines = atMaturity.map(
-    (one) => `  ${shareSentence(one, 'size at first maturity')} ${words.sources.mark(one.source)}; ${n}.`,
+    (one) =>
+      `  ${shareSentence(named(one), 'size at first maturity')} ${words.sources.mark(one.source)}; ${n}.`,
   );
   return atLegalSize === null
     ? lines
-    : [...lines, `  ${shareSentence(atLegalSize, 'size limit of the book')}; ${n}.`];
+    : [...lines, `  ${shareSentence(named(atLegalSize), 'size limit of the book')}; ${n}.`];
 }
 
 function capital(text: string): string {

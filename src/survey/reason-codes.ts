@@ -51,6 +51,7 @@ export type ReasonCode =
   | 'no-correction' // {}
   | 'parameters-unknown' // {}
   | 'mean-weight-used' // {}
+  | 'mean-weight-of-all-sizes' // {limitMm}
   | 'mean-weights-differ' // {lowG, highG}
   | 'mean-weight-no-error' // {}
   | 'few-weighed' // {animals}

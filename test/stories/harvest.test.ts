@@ -1,7 +1,9 @@
 /** Harvest options through the command line: the arithmetic with its steps, and what it refuses to say. */
 
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bookWith, demoBook, slateline, slatelineJson } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, slatelineJson, temporaryFolder } from './cli-helper.ts';
 
 let demo = '';
 
@@ -206,6 +208,27 @@ describe('from the counts of the demo', () => {
   });
 
   // A rule that falls silent over a species nobody found reads as if fishing it were open.
+  // A published 300 g are of animals of all sizes; those above a limit weigh more.
+  it('says that a mean weight of all sizes is too little for legal animals', async () => {
+    const args = ['--species', 'leopardfish', '--limit', '300', '--mean-weight', '0.9: port sampling 2025'];
+    const typedOne = await slatelineJson('harvest', '--book', demo, ...args, ...rates);
+    expect(typedOne.rows[0].cautions.join()).not.toContain('of all sizes');
+    const own = join(temporaryFolder(), 'own.csv');
+    writeFileSync(
+      own,
+      'species,what,weight_g,state,source\nleopardfish,mean-weight,900,live,own trial 2025\n',
+    );
+    const book = join(temporaryFolder(), 'demo');
+    await slateline('demo', '--book', book);
+    expect((await slateline('values', '--add', own, '--who', 'Officer A', '--book', book)).exitCode).toBe(0);
+    const limited = ['harvest', '--book', book, '--species', 'leopardfish', ...rates];
+    const { rows } = await slatelineJson(...limited, '--limit', '300');
+    expect(rows[0].weight.grams).toBe(900);
+    expect(rows[0].cautions.join()).toContain('of all sizes, and those of 300 mm and more weigh more');
+    const all = await slatelineJson(...limited, '--limit', 'none');
+    expect(all.rows[0].cautions.join()).not.toContain('of all sizes');
+  });
+
   it('the rule closes a species of which none was recorded, and says by which bound', async () => {
     const limit = ['--limit-reference', '50 per ha: plan 2026'];
     const ran = await slateline('harvest', '--book', demo, '--species', 'curryfish', ...rates, ...limit);

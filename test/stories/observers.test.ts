@@ -142,6 +142,13 @@ describe('without a book', () => {
     expect(rows[0].interval[1]).toBeCloseTo(44.2016, 4);
   });
 
+  // The formula gives 398 (136 to 1 360), made of nothing but the sum of two counts.
+  it('gives no number of animals where none was seen by both', async () => {
+    const { stdout } = await slateline(...'observers --first-saw 20 --second-saw 18 --both-saw 0'.split(' '));
+    expect(stdout).toContain('cannot be told: at least the 38 that one of them saw');
+    expect(stdout).not.toMatch(/398|0 %/);
+  });
+
   it('never works out what both saw from two counts', async () => {
     const { exitCode, stderr } = await slateline(...'observers --first-saw 34 --second-saw 31'.split(' '));
     expect(exitCode).toBe(2);

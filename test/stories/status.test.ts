@@ -119,5 +119,7 @@ describe('a density against a published one', () => {
       expect(share.share).toBeNull();
       expect(share.reason).toContain('measured');
     }
+    const { stdout } = await slateline('status', '--book', book);
+    expect(stdout).not.toMatch(/no [A-Z]\w+ \w+ was measured/);
   });
 });

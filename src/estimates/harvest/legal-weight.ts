@@ -47,7 +47,17 @@ export function legalWeight(input: LegalWeightInput): LegalWeight | Reason {
   if (basis.by === 'mean weight') {
     const [only] = basis.means;
     if (basis.means.length !== 1 || only === undefined) return noWeight(species);
-    return { grams: only.weightG * ratio, state, source, typed: false, cautions };
+    const ofAllSizes: readonly Reason[] =
+      input.limitMm === 0
+        ? []
+        : [{ code: 'mean-weight-of-all-sizes', parameters: { limitMm: input.limitMm } }];
+    return {
+      grams: only.weightG * ratio,
+      state,
+      source,
+      typed: false,
+      cautions: [...cautions, ...ofAllSizes],
+    };
   }
   const grams = meanGrams(input, { ...lengthWeightLine(basis.pair), correction: basis.correction });
   if (grams === null)

@@ -32,6 +32,8 @@ export const reasonsValues = {
     'How sure the pair itself is, is not told: the interval holds what comes from the stations, and nothing for the pair',
   'mean-weight-used':
     'Count times a mean weight from elsewhere: mean weights of one species differ by a factor of two to five between places, so this is an order of magnitude only',
+  'mean-weight-of-all-sizes':
+    'The mean weight is that of animals of all sizes, and those of {limitMm} mm and more weigh more: the tonnes are too few, and a quota in tonnes is fewer animals than it says',
   'mean-weights-differ':
     'The published mean weights go from {lowG} to {highG} g; the range is made from the lowest and the highest, and no number in it is better than another',
   'mean-weight-no-error': 'The mean weight has no standard error: the interval holds that of the count alone',

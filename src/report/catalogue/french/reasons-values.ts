@@ -32,6 +32,8 @@ export const reasonsValuesFr = {
     'À quel point la paire elle-même est sûre n’est pas dit : l’intervalle contient ce qui vient des stations, et rien pour la paire',
   'mean-weight-used':
     'Nombre fois un poids moyen venu d’ailleurs : les poids moyens d’une espèce varient d’un facteur deux à cinq d’un lieu à l’autre ; c’est donc un ordre de grandeur',
+  'mean-weight-of-all-sizes':
+    'Le poids moyen est celui d’animaux de toutes tailles, et ceux de {limitMm} mm et plus pèsent davantage : les tonnes sont trop basses, et un quota en tonnes fait moins d’animaux qu’il n’est dit',
   'mean-weights-differ':
     'Les poids moyens publiés vont de {lowG} à {highG} g ; la fourchette est faite du plus bas et du plus haut, et aucun nombre n’y vaut mieux qu’un autre',
   'mean-weight-no-error':
