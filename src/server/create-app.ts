@@ -35,7 +35,7 @@ export function createApp(dependencies: ServerDependencies): App {
   };
   const app = new OpenAPIHono({
     defaultHook: (result) => {
-      if (!result.success) throw invalidRequest(result.error.issues);
+      if (!result.success) throw invalidRequest(result.error.issues, 'data' in result ? result.data : {});
     },
   });
   app.use(async (context, next) => {

@@ -3,9 +3,10 @@
 import { createRoute, type OpenAPIHono } from '@hono/zod-openapi';
 import * as z from 'zod';
 import { errorSchema } from '../tasks/sheets/answer-schemas.ts';
+import { fieldFaults, type SchemaIssue } from './field-faults.ts';
 import { bytesInMb, checkContentType, readBody } from './guards.ts';
 import { languageOf } from './language.ts';
-import { Refusal } from './refusal.ts';
+import { InvalidRequest } from './refusal.ts';
 import type { House, Route } from './route.ts';
 
 const jsonLimitMb = 4;
@@ -42,29 +43,23 @@ async function bodyOf(
   }
   if (route.body === null) return { body: {}, bytes: noBytes };
   checkContentType(request, ['application/json']);
-  const parsed = route.body.safeParse(parseJson(await readBody(request, jsonLimitMb * bytesInMb)));
-  if (!parsed.success) throw invalidRequest(parsed.error.issues);
+  const sent = parseJson(await readBody(request, jsonLimitMb * bytesInMb));
+  const parsed = route.body.safeParse(sent);
+  if (!parsed.success) throw invalidRequest(parsed.error.issues, sent);
   return { body: parsed.data, bytes: noBytes };
 }
 
 function parseJson(bytes: Uint8Array): unknown {
   try {
     return JSON.parse(new TextDecoder().decode(bytes));
-  } catch (error) {
-    throw new Refusal('request-invalid', { field: 'body', detail: (error as Error).message });
+  } catch {
+    const fault = { path: ['body'], said: 'not-json', right: null, given: null, parameters: {} } as const;
+    throw new InvalidRequest([fault]);
   }
 }
 
-/** The first field in the sentence, all of them beside it. */
-export function invalidRequest(
-  issues: readonly { readonly path: readonly PropertyKey[]; readonly message: string }[],
-): Refusal {
-  const fields = issues
-    .slice(0, 50)
-    .map(({ path, message }) => ({ field: path.map(String).join('.'), message }));
-  const [first] = fields;
-  const parameters = first === undefined ? {} : { field: `${first.field}:`, detail: first.message };
-  return new Refusal('request-invalid', parameters, { fields });
+export function invalidRequest(issues: readonly unknown[], sent: unknown): InvalidRequest {
+  return new InvalidRequest(fieldFaults(issues as readonly SchemaIssue[], sent));
 }
 
 /** For the document the body stands in it; for the library it does not, because it is read above. */

@@ -1,5 +1,6 @@
 /** A request that cannot be served, and the one table from codes to HTTP status. */
 
+import { type FieldFault, fieldName, fieldSentence } from '../report/catalogue/field-words.ts';
 import { failureSentence } from '../report/catalogue/sentence.ts';
 import { type ScreenLanguage, type ServerCode, serverSentence } from '../report/catalogue/server-words.ts';
 import { Failure, type FailureCode } from '../survey/failure.ts';
@@ -22,6 +23,16 @@ export class Refusal extends Error {
     this.code = code;
     this.parameters = parameters;
     this.more = more;
+  }
+}
+
+/** The first fault in the sentence, all of them beside it. */
+export class InvalidRequest extends Refusal {
+  readonly faults: readonly FieldFault[];
+
+  constructor(faults: readonly FieldFault[]) {
+    super('request-invalid');
+    this.faults = faults;
   }
 }
 
@@ -75,6 +86,7 @@ export function refusalAnswer(
   language: ScreenLanguage,
   log: (error: unknown) => void,
 ): { readonly status: number; readonly body: ErrorAnswer } {
+  if (error instanceof InvalidRequest) return invalidAnswer(error, language);
   if (error instanceof Refusal) {
     const message = serverSentence(language, error.code, error.parameters);
     return { status: refusalStatus[error.code], body: { code: error.code, message, ...error.more } };
@@ -88,4 +100,21 @@ export function refusalAnswer(
     status: 500,
     body: { code: 'internal-error', message: serverSentence(language, 'internal-error') },
   };
+}
+
+function invalidAnswer(
+  { code, faults }: InvalidRequest,
+  language: ScreenLanguage,
+): { readonly status: number; readonly body: ErrorAnswer } {
+  const [first] = faults;
+  const parameters =
+    first === undefined
+      ? {}
+      : { field: fieldName(language, first.path), detail: fieldSentence(language, first) };
+  const fields = faults.map((fault) => ({
+    field: fault.path.map(String).join('.'),
+    message: fieldSentence(language, fault),
+  }));
+  const message = serverSentence(language, code, parameters);
+  return { status: refusalStatus[code], body: { code, message, fields } };
 }

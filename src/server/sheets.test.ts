@@ -122,7 +122,10 @@ describe('a typed sheet', () => {
     const answer = await server.save({ ...sheet, tallies: [tally] }, null);
     expect(answer.status).toBe(400);
     expect(answer.body.fields).toEqual([
-      { field: 'sheet.tallies.0.transectId', message: 'must be a transect of this sheet' },
+      {
+        field: 'sheet.tallies.0.transectId',
+        message: `“${tally.transectId}” cannot stand here; right would be a transect of this sheet`,
+      },
     ]);
   });
 

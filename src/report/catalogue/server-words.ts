@@ -8,7 +8,7 @@ export type ScreenLanguage = (typeof screenLanguages)[number];
 
 const english = {
   // refusals
-  'request-invalid': 'the request cannot be read[: {field} {detail}]',
+  'request-invalid': 'the request cannot be read[: {field}: {detail}]',
   'foreign-origin': 'this request came from another page than Slateline; open Slateline itself and try again',
   'wrong-host': 'Slateline answers only at localhost, 127.0.0.1 or ::1 on this computer',
   'no-such-address': 'there is nothing at this address',
@@ -59,7 +59,7 @@ const english = {
 export type ServerCode = keyof typeof english;
 
 const french: Readonly<Record<ServerCode, string>> = {
-  'request-invalid': 'la demande ne peut pas être lue[ : {field} {detail}]',
+  'request-invalid': 'la demande ne peut pas être lue[ : {field} : {detail}]',
   'foreign-origin':
     'cette demande vient d’une autre page que Slateline ; ouvrez Slateline même et recommencez',
   'wrong-host': 'Slateline ne répond qu’à localhost, 127.0.0.1 ou ::1 sur cet ordinateur',

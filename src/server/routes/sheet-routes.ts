@@ -38,8 +38,8 @@ export const sheetRoutes = [
     handle: async ({ params: place, body }, house) => {
       const { station } = body.sheet;
       if (station.id !== place.stationId || station.surveyId !== place.surveyId) {
-        const message = 'must be the station and the survey of the address';
-        throw invalidRequest([{ path: ['sheet', 'station'], message }]);
+        const issue = { code: 'custom', path: ['sheet', 'station'], params: { right: 'address-station' } };
+        throw invalidRequest([issue], body);
       }
       return house.queue.save({
         thing: place.stationId,

@@ -17,8 +17,7 @@ export const sheetSchema = z
     tallies: z.array(tallySchema).max(20_000),
   })
   .superRefine((sheet, context) => {
-    for (const { path, message } of inconsistencies(sheet))
-      context.addIssue({ code: 'custom', path, message });
+    for (const { path, params } of inconsistencies(sheet)) context.addIssue({ code: 'custom', path, params });
   });
 export type Sheet = z.infer<typeof sheetSchema>;
 
@@ -86,7 +85,8 @@ export { savedBy, shortText, uuid };
 
 interface Inconsistency {
   readonly path: (string | number)[];
-  readonly message: string;
+  /** Told in the sentences of the server; see `report/catalogue/field-words.ts`. */
+  readonly params: Readonly<Record<string, string>>;
 }
 
 /** A tally of a belt that is not on the sheet would be written into somebody else's. */
@@ -99,16 +99,15 @@ function inconsistencies(sheet: {
   const belts = new Set(sheet.transects.map((belt) => belt.id));
   sheet.transects.forEach((belt, i) => {
     if (belt.stationId === sheet.station.id) return;
-    found.push({ path: ['transects', i, 'stationId'], message: 'must be the station of this sheet' });
+    found.push({ path: ['transects', i, 'stationId'], params: { right: 'own-station' } });
   });
   const seen = new Set<string>();
   sheet.tallies.forEach((tally, i) => {
     const place = ['tallies', i];
     if (!belts.has(tally.transectId))
-      found.push({ path: [...place, 'transectId'], message: 'must be a transect of this sheet' });
+      found.push({ path: [...place, 'transectId'], params: { right: 'own-transect' } });
     const key = `${tally.transectId} ${tally.speciesId}`;
-    if (seen.has(key))
-      found.push({ path: [...place, 'speciesId'], message: 'is counted already on this transect' });
+    if (seen.has(key)) found.push({ path: [...place, 'speciesId'], params: { said: 'twice' } });
     seen.add(key);
   });
   return found;

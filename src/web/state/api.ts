@@ -1,6 +1,7 @@
 /** The server as the screens see it: every answer is checked against the schema that the server itself uses. */
 
 import type * as z from 'zod';
+import { words } from '../words/words.svelte.ts';
 import { settings } from './settings.svelte.ts';
 
 export interface Refused {
@@ -45,7 +46,8 @@ export async function ask<Value>(
   if (!response.ok) return refusedAs(response, body);
   const read = schema.safeParse(body);
   if (read.success) return { state: 'ok', value: read.data };
-  return { state: 'refused', status: response.status, code: 'unreadable', message: read.error.message, body };
+  const message = words().frame.unreadable;
+  return { state: 'refused', status: response.status, code: 'unreadable', message, body };
 }
 
 async function send(path: string, { method = 'GET', body, signal, type }: Asking): Promise<Response | null> {

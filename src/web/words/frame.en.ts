@@ -30,6 +30,8 @@ export const frameEn = {
     'This browser may throw away what it keeps when the disk is full. Do not leave sheets waiting for days.',
   colon: ':',
   reading: 'Reading the book …',
+  unreadable:
+    'The program that holds the book answered in a way that these screens do not know. They are of another version: load the page anew; nothing that waits is lost by it.',
   nothingKept:
     'The program that holds the book does not answer, and this browser has not seen the book yet. Start it with:',
   dayCell: {

@@ -36,6 +36,8 @@ export const frameFr: typeof frameEn = {
     'Ce navigateur peut effacer ce qu’il garde quand le disque est plein. Ne laissez pas de fiches attendre des jours.',
   colon: '\u00a0:',
   reading: 'Lecture du carnet …',
+  unreadable:
+    'Le programme qui tient le carnet a répondu d’une façon que ces écrans ne connaissent pas. Ils sont d’une autre version : rechargez la page ; rien de ce qui attend n’est perdu.',
   nothingKept:
     'Le programme qui tient le carnet ne répond pas, et ce navigateur n’a pas encore vu le carnet. Démarrez-le :',
   dayCell: {
