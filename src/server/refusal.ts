@@ -46,6 +46,8 @@ export const refusalStatus = {
   'no-such-job': 404,
   'wrong-method': 405,
   'sheet-changed': 409,
+  'sheet-not-as-seen': 409,
+  'photos-on-station': 409,
   'day-changed': 409,
   'answer-changed': 409,
   'photo-changed': 409,

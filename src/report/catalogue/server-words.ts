@@ -20,6 +20,10 @@ const english = {
   'no-such-job': 'this piece of work is not known; it ended before the server was started again',
   'sheet-changed':
     'somebody else saved this sheet in between; nothing was written: look at both and save what is right',
+  'sheet-not-as-seen':
+    'this sheet is not any more as it was when you looked at it; nothing was withdrawn: look at it again, then decide',
+  'photos-on-station':
+    'photos hang on this station ({photos}); nothing was withdrawn: open “Photo of the slate” beside the sheet, take each off this station or away, then withdraw the sheet',
   'day-changed':
     'somebody else saved this day in between; nothing was written: look at both and save what is right',
   'answer-changed':
@@ -72,6 +76,10 @@ const french: Readonly<Record<ServerCode, string>> = {
   'no-such-job': 'ce travail n’est pas connu ; il a pris fin avant le redémarrage du serveur',
   'sheet-changed':
     'quelqu’un d’autre a enregistré cette fiche entre-temps ; rien n’a été écrit : comparez les deux et enregistrez ce qui est juste',
+  'sheet-not-as-seen':
+    'cette fiche n’est plus telle que vous l’avez vue ; rien n’a été retiré : regardez-la de nouveau, puis décidez',
+  'photos-on-station':
+    'des photos tiennent à cette station ({photos}) ; rien n’a été retiré : ouvrez « Photo de l’ardoise » à côté de la fiche, retirez-les une à une de cette station ou ôtez-les du carnet, puis retirez la fiche',
   'day-changed':
     'quelqu’un d’autre a enregistré cette journée entre-temps ; rien n’a été écrit : comparez les deux et enregistrez ce qui est juste',
   'answer-changed':

@@ -4,7 +4,13 @@ import * as z from 'zod';
 import { compareSheets } from '../../tasks/sheets/compare-sheets.ts';
 import { readSheet } from '../../tasks/sheets/read-sheet.ts';
 import { readySheet } from '../../tasks/sheets/save-sheet.ts';
-import { savedSchema, saveSheetSchema, sheetInBookSchema } from '../../tasks/sheets/sheet-schemas.ts';
+import { readySheetAway } from '../../tasks/sheets/sheet-away.ts';
+import {
+  savedSchema,
+  saveSheetSchema,
+  sheetAwaySchema,
+  sheetInBookSchema,
+} from '../../tasks/sheets/sheet-schemas.ts';
 import { surveyOf, toolsNow } from '../common-schemas.ts';
 import { invalidRequest } from '../mount.ts';
 import { Refusal } from '../refusal.ts';
@@ -53,5 +59,24 @@ export const sheetRoutes = [
         },
       });
     },
+  }),
+  route({
+    method: 'post',
+    path: `${path}/away`,
+    summary: 'withdraws a sheet typed by mistake, with a reason; refused while photos hang on its station',
+    params,
+    body: sheetAwaySchema,
+    answer: savedSchema,
+    handle: async ({ params: place, body }, house) =>
+      house.queue.save({
+        thing: place.stationId,
+        ready: async () => {
+          const ready = await readySheetAway(place, body, toolsNow(house));
+          if (ready.state === 'no such station') throw new Refusal('no-such-station');
+          if (ready.state === 'photos hang') throw new Refusal('photos-on-station', { photos: ready.photos });
+          if (ready.state !== 'stale') return written(ready, house);
+          throw new Refusal('sheet-not-as-seen', {}, { theirs: ready.theirs });
+        },
+      }),
   }),
 ];

@@ -38,6 +38,10 @@ export type SaveSheet = z.infer<typeof saveSheetSchema>;
 /** What a screen sends: the fields with a default may be left out. */
 export type SaveSheetRequest = z.input<typeof saveSheetSchema>;
 
+/** A sheet typed by mistake: the reason is asked for. */
+export const sheetAwaySchema = z.object({ ...savedBy, base: savedBy.base.unwrap(), why: shortText });
+export type SheetAway = z.infer<typeof sheetAwaySchema>;
+
 export const sheetInBookSchema = z.object({ revision: z.string(), sheet: sheetSchema });
 export type SheetInBook = z.infer<typeof sheetInBookSchema>;
 

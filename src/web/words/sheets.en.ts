@@ -108,6 +108,19 @@ export const sheetsEn = {
   savedHere: (code: string) => `Sheet ${code} is saved on this laptop.`,
   undo: 'Undo',
   discard: 'Throw this draft away',
+  mistake: {
+    open: 'This sheet was typed by mistake?',
+    text: 'A station that was never visited, or one typed twice: the sheet is withdrawn from the book with its belts and counts, and no number rests on it any more. The history keeps all of it, with who withdrew it and why. A wrong count is no such mistake: correct it above and save.',
+    why: 'Why is it withdrawn?',
+    withdraw: (code: string) => `Withdraw the sheet of ${code}`,
+    needsWhy: 'Say why: the history keeps it, for whoever looks for this station.',
+    needsBook:
+      'Withdrawing a sheet needs the book, and it does not answer. Start the program that holds it and press again; nothing was withdrawn.',
+    sheetWaits:
+      'This sheet still waits for the book on this laptop; nothing was withdrawn. Let it go there first, or decide about it under “Sheets not in the book yet”.',
+    photosWait:
+      'A photo of this station still waits for the book on this laptop; nothing was withdrawn. Let it go there first, then take it off this station or away.',
+  },
   draftSince: (time: string) => `kept on this laptop, ${time}`,
   draftFailed: 'This browser could not keep the draft: save the sheet soon, or take it along as a file.',
   otherTab: 'This sheet is being typed in another tab. Here it can only be read.',

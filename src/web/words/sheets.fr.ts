@@ -114,6 +114,19 @@ export const sheetsFr: typeof sheetsEn = {
   savedHere: (code) => `La fiche ${code} est enregistrée sur cet ordinateur.`,
   undo: 'Annuler',
   discard: 'Jeter ce brouillon',
+  mistake: {
+    open: 'Cette fiche a été saisie par erreur ?',
+    text: 'Une station jamais visitée, ou saisie deux fois : la fiche est retirée du carnet avec ses bandes et ses comptages, et aucun nombre ne repose plus sur elle. L’historique garde tout, avec qui l’a retirée et pourquoi. Un comptage faux n’est pas de cette sorte : corrigez-le ci-dessus et enregistrez.',
+    why: 'Pourquoi est-elle retirée ?',
+    withdraw: (code) => `Retirer la fiche de ${code}`,
+    needsWhy: 'Dites pourquoi : l’historique le garde pour qui chercherait cette station.',
+    needsBook:
+      'Retirer une fiche demande le carnet, et il ne répond pas. Démarrez le programme qui le tient et recommencez ; rien n’a été retiré.',
+    sheetWaits:
+      'Cette fiche attend encore le carnet sur cet ordinateur ; rien n’a été retiré. Laissez-la d’abord partir, ou décidez d’elle sous « Fiches pas encore dans le carnet ».',
+    photosWait:
+      'Une photo de cette station attend encore le carnet sur cet ordinateur ; rien n’a été retiré. Laissez-la d’abord partir, puis retirez-la de cette station ou ôtez-la du carnet.',
+  },
   draftSince: (time) => `gardée sur cet ordinateur, ${time}`,
   draftFailed:
     'Ce navigateur n’a pas pu garder le brouillon : enregistrez vite la fiche, ou emportez-la en fichier.',
