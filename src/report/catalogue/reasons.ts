@@ -55,7 +55,7 @@ export const reasons: Readonly<Record<ReasonCode, string>> = {
   'ratio-of-sums-used':
     'In {strata} some stations searched much less than planned, so animals and area were added up over stations (ratio of sums)',
   'zero-stratum-prior':
-    'None was recorded in {strata}; these strata add a little to the upper end of the interval, and not nothing',
+    'None was recorded in {strata}; that adds a little to the upper end of the interval, and not nothing',
   'zero-bound':
     'Not recorded; {percent} % sure below {scatteredPerHa} per ha if scattered, below {clumpedPerHa} if clumped (k\u00a0{k}, {source})',
   'selection-not-recorded':

@@ -88,17 +88,18 @@ const french: Readonly<Record<ServerCode, string>> = {
     'quelqu’un d’autre a dit quelque chose de cette photo entre-temps ; rien n’a été écrit : regardez-la et dites-le de nouveau',
   'job-not-ended': 'ce travail n’est pas encore terminé',
   'job-without-result': 'ce travail a pris fin sans résultat',
-  'too-large': 'c’est trop grand : au plus {limit} Mo peuvent être envoyés ici',
-  'not-json': 'une écriture doit être envoyée en application/json',
+  'too-large': 'c’est trop volumineux : on peut envoyer ici au plus {limit} Mo',
+  'not-json': 'ce qui est à écrire doit être envoyé en application/json',
   'not-a-picture': 'ce n’est pas une image qui peut être gardée : JPEG, PNG, WebP, HEIC, GIF ou TIFF',
   'not-a-file': 'un fichier à importer doit être envoyé en application/octet-stream',
   'too-many-jobs': '{count} travaux sont déjà en cours ; attendez-en un, ou annulez-le',
   'screens-not-built':
     'les écrans ne sont pas encore construits : lancez « npm run build », puis de nouveau « slateline serve »',
-  'internal-error': 'erreur interne : une faute du programme, pas de vos données ; ce qui était écrit reste',
+  'internal-error': 'erreur interne : un défaut du programme, pas de vos données ; ce qui était écrit reste',
   'no-transects': 'aucune bande n’a été saisie',
   'fewer-transects': '{transects} bandes saisies sur {planned}',
-  'blank-transect': 'la bande {transect} est en blanc : saisissez ce qui a été vu, ou cochez « rien vu »',
+  'blank-transect':
+    'la bande {transect} n’est pas remplie : saisissez ce qui a été vu, ou cochez « rien vu »',
   'partial-without-reason':
     'la bande {transect} n’a pas été parcourue en entier, et personne n’a écrit pourquoi',
   'selection-unknown':

@@ -150,14 +150,14 @@ export const answersFr: typeof answersEn = {
     observed: 'cherchée',
     'not looked for': 'non cherchée',
     lost: 'perdue',
-    unresolved: 'en blanc : attend une réponse',
+    unresolved: 'non remplie : attend une réponse',
   },
   beltStates: {
     counted: 'comptée',
     zero: 'prospectée, rien vu',
     'not looked for': 'non cherchée',
     lost: 'perdue ou non faite',
-    unresolved: 'en blanc : attend une réponse',
+    unresolved: 'non remplie : attend une réponse',
     'later swim': 'passage suivant, hors du nombre',
   },
 };

@@ -18,7 +18,7 @@ export const sheetsFr: typeof sheetsEn = {
     state: 'Ce qui manque',
   },
   stripKey:
-    'Un trait est un animal, une hauteur remplie plusieurs. Contour seul : prospectée, rien vu. Hachures : perdue. Pointillé : laissée en blanc, à éclaircir.',
+    'Un trait est un animal, une hauteur remplie plusieurs. Contour seul : prospectée, rien vu. Hachures : perdue. Pointillé : non remplie, à éclaircir.',
   done: 'rien',
   draft: 'en cours de saisie, gardée sur cet ordinateur',
   states: {
@@ -96,8 +96,8 @@ export const sheetsFr: typeof sheetsEn = {
       : `${animaux(animals)}, ${measured} ${measured > 1 ? 'mesurés' : 'mesuré'}, ${species} ${species > 1 ? 'espèces' : 'espèce'}`,
   nowCount: (measured) => `${measured} mesurés, maintenant compter`,
   overLimit: (measured, limit) =>
-    `${measured} mesurés, le protocole en demande ${limit} : l’un d’eux est-il un compte ?`,
-  blank: (code) => `La bande ${code} est en blanc. Rien vu, perdue, ou encore à saisir ?`,
+    `${measured} mesurés, le protocole en demande ${limit} : l’un d’eux est-il un nombre compté ?`,
+  blank: (code) => `La bande ${code} n’est pas remplie. Rien vu, perdue, ou encore à saisir ?`,
   unknownSpecies: (written) => `« ${written} » n’est pas une espèce de ce carnet.`,
   nearSpecies: (written, meant) => `« ${written} » lu comme ${meant}.`,
   withoutNumber: (written) => `${written} : combien ?`,
@@ -129,7 +129,7 @@ export const sheetsFr: typeof sheetsEn = {
   },
   draftSince: (time) => `gardée sur cet ordinateur, ${time}`,
   draftFailed:
-    'Ce navigateur n’a pas pu garder le brouillon : enregistrez vite la fiche, ou emportez-la en fichier.',
+    'Ce navigateur n’a pas pu garder le brouillon : enregistrez vite la fiche, ou emportez-la dans un fichier.',
   otherTab: 'Cette fiche est en cours de saisie dans un autre onglet. Ici elle peut seulement être lue.',
   takenOver: 'Un autre onglet a repris cette fiche. Ici elle peut seulement être lue.',
   takeOver: 'La saisir ici',
@@ -198,8 +198,8 @@ export const sheetsFr: typeof sheetsEn = {
   saveAnew: 'L’enregistrer de nouveau',
   leave: 'Laisser ce que dit le carnet',
   openRefused: 'L’ouvrir et la corriger',
-  download: 'Emporter les fiches en fichier',
-  bringFile: 'Apporter des fiches d’un fichier',
+  download: 'Emporter les fiches dans un fichier',
+  bringFile: 'Faire entrer les fiches d’un fichier',
   broughtFile: (n) =>
     `${n} ${n > 1 ? 'fiches' : 'fiche'} du fichier ${n > 1 ? 'attendent' : 'attend'} maintenant le carnet.`,
   badFile: 'Ce n’est pas un fichier de fiches de ces écrans.',

@@ -8,7 +8,7 @@ export const problemsSurveyFr = {
   'station-unresolved':
     'rien n’est écrit pour cette station ; a-t-elle été prospectée sans rien voir, perdue, ou jamais faite ?',
   'transect-unresolved':
-    'cette bande est restée en blanc ; a-t-elle été prospectée sans rien voir, perdue, ou jamais faite ?',
+    'cette bande n’est pas remplie ; a-t-elle été prospectée sans rien voir, perdue, ou jamais faite ?',
   'partial-without-reason':
     'cette bande a été écourtée[ à {value} m], sans raison écrite ; est-ce à cause de ce qui y a été trouvé ?',
   'lone-station-in-stratum':

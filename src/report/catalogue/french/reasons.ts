@@ -56,7 +56,7 @@ export const reasonsFr: Readonly<Record<ReasonCode, string>> = {
   'ratio-of-sums-used':
     'Dans {strata}, la surface prospectée est restée bien moindre que prévu à certaines stations ; animaux et surfaces ont donc été additionnés sur les stations (rapport des sommes)',
   'zero-stratum-prior':
-    'Rien n’a été observé dans {strata} ; ces strates ajoutent un peu à la borne supérieure de l’intervalle, et non pas rien',
+    'Rien n’a été observé dans {strata} ; cela ajoute un peu à la borne supérieure de l’intervalle, et non rien',
   'zero-bound':
     'Non observée ; avec {percent} % de certitude, moins de {scatteredPerHa} par ha si les animaux sont dispersés, moins de {clumpedPerHa} s’ils sont agrégés (k\u00a0{k}, {source})',
   'selection-not-recorded':

@@ -100,7 +100,7 @@ export const reportPhrasesFr: ReportPhrases = {
       zero: 'zéro',
       lost: 'perdue',
       'not looked for': 'non cherchée',
-      unresolved: 'en blanc',
+      unresolved: 'non remplie',
     },
   },
   effort: {
@@ -146,7 +146,7 @@ export const reportPhrasesFr: ReportPhrases = {
     filled: s('beaucoup d’animaux : hauteur remplie'),
     empty: 'prospectée et vide',
     lost: 'perdue ou pas faite',
-    blank: s('en blanc : attend une réponse'),
+    blank: s('non remplie : attend une réponse'),
     notLookedFor: 'non cherchée',
     short: 'écourtée',
   },
