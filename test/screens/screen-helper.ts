@@ -11,7 +11,7 @@ import {
   chromium,
   type Page,
 } from '@playwright/test';
-import { copyOfMadeOnce } from '../made-once.ts';
+import { copyOfMadeOnce, onceInARun } from '../made-once.ts';
 import { ownFolder } from '../own-folder.ts';
 import { endWithUs } from './end-with-us.ts';
 
@@ -49,14 +49,18 @@ export function serveEmpty(): Promise<Served> {
 
 /** Builds the screens when they are older than their sources. */
 async function serveBook(name: string, making: readonly string[]): Promise<Served> {
-  execFileSync(process.execPath, ['scripts/build-web.ts', '--if-needed'], { cwd: root, stdio: 'ignore' });
+  const run = (...words: string[]) => execFileSync(process.execPath, words, { cwd: root, stdio: 'ignore' });
+  const build = () => run('scripts/build-web.ts', '--if-needed');
+  const make = (to: string) => run(program, ...making, '--book', to);
   const folder = ownFolder('screens');
   const book = join(folder, 'book');
-  const make = (to: string) =>
-    execFileSync(process.execPath, [program, ...making, '--book', to], { cwd: root });
-  // A script that is no test makes its own: what it left behind for the next would be of an older program.
-  if (process.env['VITEST'] === undefined) make(book);
-  else await copyOfMadeOnce(`${name}-served`, { make, to: book });
+  if (process.env['VITEST'] === undefined) {
+    build();
+    make(book);
+  } else {
+    await onceInARun('screens', build);
+    await copyOfMadeOnce(`${name}-served`, { make, to: book });
+  }
   let { child, port } = await startServer(book, 0);
   return {
     get url() {
