@@ -94,16 +94,20 @@ async function startAgain(book: string, port: number, triesLeft = 60): ReturnTyp
 
 async function startServer(book: string, port: number): Promise<{ child: ChildProcess; port: number }> {
   const verb = [program, 'serve', '--book', book, '--port', String(port)];
-  const child = spawn(process.execPath, verb, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, verb, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+  child.stderr.pipe(process.stderr, { end: false });
   endWithUs(child);
   const url = await new Promise<string>((found, failed) => {
     let said = '';
-    child.stdout!.on('data', (part: Buffer) => {
+    const hear = (part: Buffer) => {
       said += part.toString();
       const match = /http:\/\/[^/]+:(\d+)\//.exec(said);
       if (match !== null) found(match[1]!);
-    });
-    child.once('exit', () => failed(new Error(`the server ended: ${said}`)));
+    };
+    child.stdout.on('data', hear);
+    child.stderr.on('data', hear);
+    // Not "exit": its last words may come after it.
+    child.once('close', () => failed(new Error(`the server ended: ${said}`)));
   });
   return { child, port: Number(url) };
 }
