@@ -74,6 +74,16 @@ describe('KML', () => {
     expect(codes(text)).toEqual(['map-with-entities']);
   });
 
+  test('that is another kind of XML is called so, and not a map without areas', () => {
+    const gml = '<ogr:FeatureCollection xmlns:ogr="x"><ogr:featureMember/></ogr:FeatureCollection>';
+    expect(readKml(gml).findings).toMatchObject([
+      {
+        code: 'map-not-understood',
+        parameters: { detail: 'it is XML that begins with <FeatureCollection>' },
+      },
+    ]);
+  });
+
   test('that is broken is a finding and not a crash', () => {
     expect(codes('')).toEqual(['map-not-understood']);
     expect(codes('<kml><Document></kml>')).toEqual(['map-not-understood']);

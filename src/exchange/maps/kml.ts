@@ -20,6 +20,11 @@ export function readKml(
 ): MapReading<readonly MapFeature[]> {
   const { root, fault } = readXml(text, 'KML');
   if (root === null) return { value: [], findings: [fault] };
+  const foreign = foreignRoot(root);
+  if (foreign !== null) {
+    const detail = `it is XML that begins with <${foreign}>`;
+    return { value: [], findings: [mapFinding('map-not-understood', null, { format: 'KML', detail })] };
+  }
   const findings: MapFinding[] = [];
   const left = new Map<string, number>();
   const features = placemarksIn(root).flatMap((placemark): MapFeature[] => {
@@ -35,6 +40,13 @@ export function readKml(
   for (const [kind, count] of left) findings.push(mapFinding('not-an-area', null, { kind, count }));
   if (features.length === 0) findings.push(mapFinding('no-area-in-map', null));
   return { value: features, findings };
+}
+
+/** The name of the outermost element where it is none of KML; null where it is. */
+function foreignRoot(root: XmlNode): string | null {
+  const names = Object.keys(root).filter((name) => !name.startsWith('@') && name !== '#text');
+  const known = ['kml', 'Document', 'Folder', 'Placemark'];
+  return names.some((name) => known.includes(name)) ? null : (names[0] ?? null);
 }
 
 function placemarksIn(node: XmlNode): XmlNode[] {
