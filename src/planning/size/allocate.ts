@@ -11,6 +11,7 @@ import {
 } from './allocation-shares.ts';
 import { type Planned, type PlanProblem, planned, planProblem, refused, stops } from './plan-problem.ts';
 import { type Claim, firstInPriority, priorityAllocation } from './priority-allocation.ts';
+import { spendBudget } from './spend-budget.ts';
 
 export interface AllocationRequest {
   readonly strata: readonly PlannedStratum[];
@@ -48,7 +49,8 @@ export interface Allocation {
  *
  * For a number of stations the split is the exact best one (priority values) at or above the minimum. For a budget or
  * a variance stations are added one by one, each where it takes away most variance (per cost, under the cost-optimal
- * rule), while the money lasts or until the variance is reached; that is the best split, or close to it.
+ * rule), while the money lasts or until the variance is reached; for a budget under that rule the whole numbers
+ * with the smallest variance are looked for (`spendBudget`). The others are the best split, or close to it.
  * Standard deviations come from a pilot: raise them by `pilotFactor` first. A stratum whose pilot stations were all
  * alike gets the minimum only, and that is said. Refuses missing areas, spreads or costs that the rule needs.
  * Source: Cochran 1977, equations 5.22 to 5.26 (from memory); Wright 2012 for whole numbers (from memory).
@@ -63,7 +65,7 @@ export function allocate(request: AllocationRequest): Planned<Allocation> {
     minimum: Math.min(minimum, strata[h]!.mostStations ?? minimum),
     maximum: strata[h]!.mostStations ?? null,
   }));
-  const given = wholeNumbers(claims, spreads, goal);
+  const given = wholeNumbers(claims, spreads, { goal, rule });
   if (given === null) {
     const room = sum(strata.map((stratum) => stratum.mostStations ?? 0));
     return refused([...problems, planProblem('plan-ground-too-small', { stations: room, room })]);
@@ -78,7 +80,7 @@ export function allocate(request: AllocationRequest): Planned<Allocation> {
 function wholeNumbers(
   claims: readonly Claim[],
   spreads: readonly StratumSpread[],
-  goal: AllocationGoal,
+  { goal, rule }: Pick<AllocationRequest, 'goal' | 'rule'>,
 ): readonly number[] | null {
   if ('stations' in goal) return priorityAllocation(claims, goal.stations);
   const given = claims.map((claim) => claim.minimum);
@@ -90,18 +92,7 @@ function wholeNumbers(
     }
     return given;
   }
-  const costOf = (h: number) => spreads[h]!.costPerStation;
-  let left = goal.budget - sum(given.map((n, h) => n * costOf(h)));
-  for (;;) {
-    // A stratum that the rest of the money cannot reach is full; a cheaper one may still take a station.
-    const payable = claims.map((claim, h) =>
-      costOf(h) <= left * (1 + 1e-12) ? claim : { ...claim, maximum: 0 },
-    );
-    const next = firstInPriority(payable, given);
-    if (next === null) return given;
-    given[next]!++;
-    left -= costOf(next);
-  }
+  return spendBudget(claims, spreads, { budget: goal.budget, seeksBest: rule === 'cost-optimal' });
 }
 
 function exactNumbers(
