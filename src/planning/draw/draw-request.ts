@@ -47,7 +47,7 @@ export function checkDraw(request: DrawRequest): readonly PlanProblem[] {
   const codes = strata.flatMap(({ fixed, handPicked }) => [...fixed, ...handPicked].map((one) => one.code));
   return [
     ...repeatedNames(strata.map((stratum) => stratum.name)),
-    ...repeatedNames(codes),
+    ...repeatedNames(codes.map((code) => codes.find((one) => bareCode(one) === bareCode(code))!)),
     ...wholeProblems('seed', seed, { atLeast: 0, atMost: 2 ** 31 - 1 }),
     ...(minimumSpacingM === null ? [] : numberProblems('minimumSpacingM', minimumSpacingM, { above: 0 })),
     ...(candidates === undefined
@@ -55,6 +55,11 @@ export function checkDraw(request: DrawRequest): readonly PlanProblem[] {
       : wholeProblems('candidates', candidates, { atLeast: 10, atMost: 50_000 })),
     ...strata.flatMap(stratumProblems),
   ];
+}
+
+/** Capitals do not make another station: people type codes as they come. */
+export function bareCode(code: string): string {
+  return code.trim().toLowerCase();
 }
 
 function stratumProblems(stratum: DrawStratum): readonly PlanProblem[] {

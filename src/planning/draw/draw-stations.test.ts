@@ -127,6 +127,19 @@ describe('a panel and chosen stations', () => {
     expect(plan.stations.find(({ code }) => code === 'RF-03-new')).toMatchObject({ stratum: 'RF' });
   });
 
+  test('two given stations whose codes only capitals tell apart are refused', () => {
+    const position = { latitudeDeg: -17, longitudeDeg: 180 };
+    const handPicked = [
+      { code: 'H1', position },
+      { code: 'h1', position },
+    ];
+    const answer = drawStations({
+      ...request,
+      strata: [request.strata[0]!, { ...request.strata[1]!, handPicked }],
+    });
+    expect(answer.problems).toMatchObject([{ code: 'plan-name-repeated', parameters: { name: 'H1' } }, {}]);
+  });
+
   test('more fixed stations than stations are refused', () => {
     const crowded = [
       { ...request.strata[0]!, fixed, stations: 1 },

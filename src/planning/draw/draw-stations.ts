@@ -6,7 +6,7 @@ import {
   refused,
   stops,
 } from '../size/plan-problem.ts';
-import { checkDraw, type DrawRequest, type DrawStratum } from './draw-request.ts';
+import { bareCode, checkDraw, type DrawRequest, type DrawStratum } from './draw-request.ts';
 import type { DrawnPlan, DrawnStation } from './drawn-plan.ts';
 import { mostTries, type NextPosition, orderedPositions } from './ordered-positions.ts';
 import { pivotalPositions } from './pivotal-positions.ts';
@@ -140,11 +140,6 @@ function codeFor(
   let free = code;
   while (codes.has(bareCode(free))) free = `${free}-new`;
   return free;
-}
-
-/** Capitals do not make another station: people type codes as they come. */
-function bareCode(code: string): string {
-  return code.trim().toLowerCase();
 }
 
 function shortage(
