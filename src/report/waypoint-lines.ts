@@ -31,7 +31,7 @@ export function waypointsOutLines(rows: readonly OutRow[]): readonly string[] {
 interface InRow {
   readonly station: string;
   readonly waypoint: string | null;
-  readonly by: 'name' | 'nearness' | null;
+  readonly by: 'name' | 'nearness' | 'sent' | null;
   readonly position: Position | null;
   readonly distanceM: number | null;
   readonly time: string | null;
@@ -45,7 +45,7 @@ export function waypointsInLines(
   read: { readonly waypoints: number; readonly trackPoints: number },
 ): readonly string[] {
   const hasTrack = read.trackPoints > 0;
-  const met = rows.filter(({ waypoint }) => waypoint !== null);
+  const met = rows.filter(({ waypoint, by }) => waypoint !== null && by !== 'sent');
   const metres = (value: number | null) => (value === null ? '' : formatShort(Math.round(value)));
   return [
     `${formatCount(read.waypoints)} waypoints and ${formatCount(read.trackPoints)} track points; ${formatCount(met.length)} of ${formatCount(rows.length)} stations have a waypoint.`,
@@ -54,7 +54,7 @@ export function waypointsInLines(
       [
         { head: 'station', cell: ({ station }) => station },
         { head: 'waypoint', cell: ({ waypoint }) => waypoint ?? '' },
-        { head: 'met by', cell: ({ by }) => by ?? 'none' },
+        { head: 'met by', cell: ({ by }) => (by === 'sent' ? 'as sent' : (by ?? 'none')) },
         {
           head: 'position (WGS84)',
           cell: ({ position }) => (position === null ? '' : writePosition(position)),

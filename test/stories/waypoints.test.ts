@@ -81,7 +81,7 @@ describe('waypoints back', () => {
   it('meet their stations by name, by code or by nearness, with metres from the plan', async () => {
     const file = fromReceiver([
       { name: 'nf01', of: 0, northM: 12 },
-      { name: 'NF-02', of: 1 },
+      { name: 'NF-02', of: 1, northM: 4 },
       { name: '001', of: 2, northM: 30 },
     ]);
     const { rows } = await waypoints('--plan', 'p', '--from', file);
@@ -101,6 +101,7 @@ describe('waypoints back', () => {
     const { rows, problems } = await waypoints('--plan', 'p', '--from', file);
     expect(rows[0]).toMatchObject({ waypoint: '014', by: 'nearness' });
     expect(rows[0].distanceM).toBeCloseTo(25, 0);
+    expect(rows[1]).toMatchObject({ waypoint: 'NF02', by: 'sent', written: false });
     const messages = problems.map(({ message }) => message);
     expect(messages).toHaveLength(1);
     expect(messages[0]).toContain('on their planned place to the metre: NF-02');

@@ -37,7 +37,8 @@ export interface WaypointsInRequest {
 export interface WaypointRow {
   readonly station: string;
   readonly waypoint: string | null;
-  readonly by: 'name' | 'nearness' | null;
+  /** sent: the point of the plan as the receiver was given it, which nobody marked. */
+  readonly by: 'name' | 'nearness' | 'sent' | null;
   readonly position: Position | null;
   readonly distanceM: number | null;
   readonly time: string | null;
@@ -77,7 +78,7 @@ export async function waypointsIn(request: WaypointsInRequest, tools: PlanTools)
   const marks = gpx.waypoints.filter((waypoint) => !asSent.some((one) => one.waypoint === waypoint));
   const matches = matchWaypoints(planned, marks, request.nearM);
   const unmarked = asSent.filter(({ code }) => matches.stationsWithout.includes(code));
-  const shown = [...matches.matches, ...unmarked];
+  const shown = [...matches.matches, ...unmarked.map((one) => ({ ...one, by: 'sent' as const }))];
   const isStopped = problems.some(({ severity }) => severity === 'stop') || isEmpty(gpx, trackPoints);
   const chosen = isStopped ? { changes: [], problems: [] } : writing(matches.matches, survey, request);
   const written = request.write && chosen.changes.length > 0;
@@ -210,7 +211,7 @@ async function apply(
 function rowOf(
   station: PlannedStation,
   found: {
-    readonly match: WaypointMatch | undefined;
+    readonly match: (Omit<WaypointMatch, 'by'> & Pick<WaypointRow, 'by'>) | undefined;
     readonly segments: readonly (readonly GpxPoint[])[];
     readonly codes: ReadonlySet<string>;
   },
