@@ -87,6 +87,11 @@ describe('behind the first page', () => {
   });
 });
 
+// A reader sees 250 000 sandfish at most in the seagrass and 140 000 at most in all four strata.
+it('the report says why one stratum can reach higher than all of them', () => {
+  expect(wordsOf(page, 'density')).toContain('can stand above that of all strata together');
+});
+
 describe('the sections of advice', () => {
   it('assume no rate, and say how to give one', () => {
     expect(wordsOf(page, 'taken')).toContain('No rate is assumed');

@@ -58,6 +58,8 @@ const english = {
   allRows: 'All rows',
   noteOfRows: (rows: string, note: string) => `${rows}: ${note}.`,
   speciesIn: (species: string, where: string) => `${species} in ${where}`,
+  upperEnds:
+    'The upper end of one stratum can stand above that of all strata together: each interval keeps its own promise, and in a sum errors average out, so that the sum’s is drawn less wide. Ends are never added up or taken from each other.',
   zeroStrata:
     'Strata where a species was not recorded add a little to the upper end of its interval, and not nothing.',
   kBySource: (source: string, ks: string) => `k, ${source}: ${ks}`,

@@ -1,5 +1,6 @@
 /** Densities: all species over the whole surveyed area, then each species stratum by stratum. */
 
+import type { DensityAnswer } from '../../estimates/answers.ts';
 import { densityPhrases } from '../catalogue/density-phrases.ts';
 import type { Language } from '../catalogue/language.ts';
 import { reportPhrases } from '../catalogue/report-phrases.ts';
@@ -93,7 +94,22 @@ function byStratum(input: ReportInput, survey: ReportSurvey, { drawing, words, s
         )),
     `<div class="pairs">${figures.join('\n')}</div>`,
     table,
+    ...upperEnds(answers, survey.densityBySurvey, words.language),
   ];
+}
+
+/** Said only where a reader would see it: more animals at most in one stratum than in all of them. */
+function upperEnds(
+  byOne: readonly DensityAnswer[],
+  whole: readonly DensityAnswer[],
+  language: Language,
+): string[] {
+  const most = new Map(whole.map(({ species, totalInterval }) => [species, totalInterval?.[1] ?? Infinity]));
+  const isSeen = byOne.some(
+    ({ species, totalInterval, animals }) =>
+      animals > 0 && (totalInterval?.[1] ?? 0) > (most.get(species) ?? Infinity),
+  );
+  return isSeen ? [paragraph(densityPhrases(language).upperEnds, 'quiet')] : [];
 }
 
 interface SmallBands {

@@ -59,6 +59,9 @@ export const densityPhrasesFr: DensityPhrases = {
   allRows: 'Toutes les lignes',
   noteOfRows: (rows, note) => spacedText(`${rows} : ${note}.`),
   speciesIn: (species, where) => `${species} dans ${where}`,
+  upperEnds: spacedText(
+    'La borne supérieure d’une strate peut dépasser celle de toutes les strates ensemble : chaque intervalle tient sa propre promesse, et dans une somme les erreurs se compensent, si bien que le sien est moins large. Les bornes ne s’additionnent ni ne se retranchent.',
+  ),
   zeroStrata:
     'Les strates où une espèce n’a pas été observée ajoutent un peu à la borne supérieure de son intervalle, et non pas rien.',
   kBySource: (source, ks) => spacedText(`k, ${source} : ${ks}`),
