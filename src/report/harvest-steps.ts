@@ -154,19 +154,28 @@ export function closureStep(closure: Closure, language: Language = 'en'): readon
     const bound = formatSignificant(closure.boundPerHa!, 2, language);
     return [words.limitNoneSeen(limit, closure.source, bound)];
   }
-  const from = closure.probabilityFrom === 'design' ? words.fromDesign : words.fromClumped;
-  const told =
-    closure.designProbabilityBelow === null || closure.probabilityFrom === 'design'
-      ? from
-      : words.besideDesign(
-          from,
-          formatChance(closure.designProbabilityBelow, () => null, language),
-        );
+  const told = chanceOrigin(closure, language);
   const { chance: below, risk } = chanceAndRisk(closure.probabilityBelow, closure.risk, language);
   return [
     words.limitReference(limit, closure.source, below, told),
     words.closedWhere(`${below} ${closure.closed ? '>' : '≤'} ${risk}`, closure.closed),
   ];
+}
+
+/** By which reckoning, and what the other one says beside it. */
+function chanceOrigin(
+  { probabilityFrom, beliefProbabilityBelow, designProbabilityBelow }: Closure,
+  language: Language,
+): string {
+  const words = harvestPhrases(language);
+  const said = (chance: number) => formatChance(chance, () => null, language);
+  if (probabilityFrom === 'design')
+    return beliefProbabilityBelow === null
+      ? words.fromDesign
+      : words.besideClumped(words.fromDesign, said(beliefProbabilityBelow));
+  return designProbabilityBelow === null
+    ? words.fromClumped
+    : words.besideDesign(words.fromClumped, said(designProbabilityBelow));
 }
 
 /** A chance beside the risk it is held to: with as many digits as it takes to see which of the two is greater. */

@@ -18,12 +18,17 @@ export interface ChanceBelow {
 /**
  * The closure rule: closed where the chance that the density lies below the limit is greater than the chosen risk.
  *
- * The chance is that of the belief where there is one (the default of the house), else of the design. Where none was
+ * The chance is that of the belief where there is one (the default of the house), else of the design. The belief errs
+ * upward on purpose, so where the design alone says that the risk is exceeded, it closes: as with the lower limit, of
+ * which the smaller is taken, a stock is never open by one of two reckonings and closed by the other. Where none was
  * seen there is no chance, and nothing that speaks for a density above the limit: closed. Null where a density has no
  * spread: nothing can be told then, and the answer says so. Limit and risk are the manager's; there is no default limit. Source: METHODS k.
  */
 export function closureOf(rule: ClosureRule, chance: ChanceBelow): Closure | null {
-  const probabilityBelow = chance.ofBelief ?? chance.byDesign;
+  const { ofBelief, byDesign } = chance;
+  const onlyDesignCloses = ofBelief !== null && ofBelief <= rule.risk && (byDesign ?? 0) > rule.risk;
+  const isDesign = ofBelief === null || onlyDesignCloses;
+  const probabilityBelow = isDesign ? byDesign : ofBelief;
   const boundPerHa = chance.noneSeenBoundPerHa;
   if (boundPerHa !== null) return { ...rule, ...noneSeen, boundPerHa };
   if (probabilityBelow === null) return null;
@@ -31,8 +36,9 @@ export function closureOf(rule: ClosureRule, chance: ChanceBelow): Closure | nul
     ...rule,
     boundPerHa,
     probabilityBelow,
-    probabilityFrom: chance.ofBelief === null ? 'design' : 'clumped-count belief',
-    designProbabilityBelow: chance.byDesign,
+    probabilityFrom: isDesign ? 'design' : 'clumped-count belief',
+    beliefProbabilityBelow: ofBelief,
+    designProbabilityBelow: byDesign,
     closed: probabilityBelow > rule.risk,
   };
 }
@@ -40,6 +46,7 @@ export function closureOf(rule: ClosureRule, chance: ChanceBelow): Closure | nul
 const noneSeen = {
   probabilityBelow: null,
   probabilityFrom: 'none seen',
+  beliefProbabilityBelow: null,
   designProbabilityBelow: null,
   closed: true,
 } as const;

@@ -85,6 +85,7 @@ export interface Closure {
   readonly probabilityFrom: 'clumped-count belief' | 'design' | 'none seen';
   /** One-sided upper bound where none was seen, else null. */
   readonly boundPerHa: number | null;
+  readonly beliefProbabilityBelow: number | null;
   readonly designProbabilityBelow: number | null;
   /** The risk the manager chose. */
   readonly risk: number;

@@ -82,14 +82,24 @@ describe('the closure rule', () => {
   });
 
   it('goes by the belief where there is one, and says nothing where nothing can be told', () => {
-    const closure = closureOf(
-      { ...rule, risk: 0.1 },
-      { ofBelief: 0.05, byDesign: 0.63, noneSeenBoundPerHa: null },
-    );
-    expect(closure).toMatchObject({ closed: false, probabilityFrom: 'clumped-count belief' });
-    expect(
-      closureOf({ ...rule, risk: 0.1 }, { ofBelief: null, byDesign: null, noneSeenBoundPerHa: null }),
-    ).toBeNull();
+    const noneSeenBoundPerHa = null;
+    const closure = closureOf({ ...rule, risk: 0.1 }, { ofBelief: 0.92, byDesign: 0.99, noneSeenBoundPerHa });
+    expect(closure).toMatchObject({ closed: true, probabilityFrom: 'clumped-count belief' });
+    const open = closureOf({ ...rule, risk: 0.1 }, { ofBelief: 0.03, byDesign: 0.06, noneSeenBoundPerHa });
+    expect(open).toMatchObject({ closed: false, probabilityFrom: 'clumped-count belief' });
+    const untold = { ofBelief: null, byDesign: null, noneSeenBoundPerHa };
+    expect(closureOf({ ...rule, risk: 0.1 }, untold)).toBeNull();
+  });
+
+  // The lower limit of 90 % and the rule at a risk of 0.10 are one statement: below 50 by the design means below 50 there too.
+  it('closes where the design alone exceeds the risk, as the smaller lower limit would', () => {
+    const chance = { ofBelief: 0.05, byDesign: 0.12, noneSeenBoundPerHa: null };
+    expect(closureOf({ ...rule, risk: 0.1 }, chance)).toMatchObject({
+      closed: true,
+      probabilityBelow: 0.12,
+      probabilityFrom: 'design',
+      beliefProbabilityBelow: 0.05,
+    });
   });
 
   it('closes where none was seen: nothing speaks for a density above the limit', () => {

@@ -18,6 +18,7 @@ const english = {
     `limit reference ${perHa} per ha (${source}); chance of being below it ${chance} (${from})`,
   fromDesign: 'log-normal, by the design',
   fromClumped: 'clumped counts',
+  besideClumped: (from: string, chance: string) => `${from}; by the clumped counts ${chance}`,
   besideDesign: (from: string, chance: string) => `${from}, by the design alone ${chance}`,
   closedWhere: (comparison: string, closed: boolean) =>
     `closed where that chance is greater than the chosen risk: ${comparison}, so ${closed ? 'closed' : 'open'}`,

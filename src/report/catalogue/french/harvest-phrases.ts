@@ -24,6 +24,7 @@ export const harvestPhrasesFr: HarvestPhrases = {
     s(`densité limite ${perHa} par ha (${source}) ; probabilité d’être au-dessous : ${chance} (${from})`),
   fromDesign: 'log-normal, par le plan de sondage',
   fromClumped: 'comptages agrégés',
+  besideClumped: (from, chance) => s(`${from} ; par les comptages agrégés ${chance}`),
   besideDesign: (from, chance) => `${from}, par le seul plan de sondage ${chance}`,
   closedWhere: (comparison, closed) =>
     s(
