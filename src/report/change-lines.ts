@@ -13,7 +13,7 @@ import {
 } from './catalogue/change-sentences.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatShare, formatSignificant } from './numbers.ts';
-import { reasonInPeoplesWords, speciesNames } from './species-names.ts';
+import { inPeoplesWords, reasonInPeoplesWords, speciesNames } from './species-names.ts';
 import { type Column, textTable } from './text-table.ts';
 
 export interface ChangeWords {
@@ -43,7 +43,7 @@ export function changeLines(change: ChangeToSay, words: ChangeWords): readonly s
   }));
   const table = textTable(columns(answers, words.confidence), answers);
   return [
-    ...comparabilityLines(change),
+    ...comparabilityLines(change, nameOf),
     '',
     ...answers.flatMap((answer) => answerLines(answer, words.confidence)),
     '',
@@ -56,11 +56,16 @@ export function changeLines(change: ChangeToSay, words: ChangeWords): readonly s
   ];
 }
 
-function comparabilityLines({ from, to, comparability }: ChangeToSay): readonly string[] {
+function comparabilityLines(
+  { from, to, comparability }: ChangeToSay,
+  nameOf: ReturnType<typeof speciesNames>,
+): readonly string[] {
   const said = comparability.aspects.flatMap(({ verdict, reason }) =>
     reason === null
       ? []
-      : [`  ${verdict === 'held' ? '' : verdict === 'limited' ? 'limit: ' : ''}${sentence('en', reason)}`],
+      : [
+          `  ${verdict === 'held' ? '' : verdict === 'limited' ? 'limit: ' : ''}${sentence('en', inPeoplesWords(reason, nameOf))}`,
+        ],
   );
   return [`${from} to ${to}: ${verdicts[comparability.verdict]}`, ...said];
 }

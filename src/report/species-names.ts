@@ -31,11 +31,12 @@ export function nameInSentence({ label, scientific }: SpeciesName): string {
   return scientific === '' ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
-/** The reason with the name that people use, as in the row it stands beside. */
+/** The reason with the names that people use, as in the row it stands beside; several stand as "a, b". */
 export function inPeoplesWords(reason: Reason, nameOf: (name: string) => SpeciesName): Reason {
   const { species } = reason.parameters;
   if (typeof species !== 'string') return reason;
-  return { ...reason, parameters: { ...reason.parameters, species: nameInSentence(nameOf(species)) } };
+  const names = species.split(', ').map((one) => nameInSentence(nameOf(one)));
+  return { ...reason, parameters: { ...reason.parameters, species: names.join(', ') } };
 }
 
 /** The same for an answer that may have no reason. */

@@ -169,11 +169,12 @@ function lineThrough(rows: readonly TrendOfSurvey[], species: Species, confidenc
   const noneSeen = rows.filter((one) => one.animals === 0);
   const noSpread = rows.filter((one) => one.animals > 0 && !one.onTheLine);
   const cautions: Reason[] = [];
-  if (noneSeen.length > 0 && noneSeen.length < rows.length)
+  const times = new Set(onTheLine.map((one) => one.year)).size;
+  // Without a line there is none that a zero could be missing from.
+  if (noneSeen.length > 0 && times >= 3)
     cautions.push({ code: 'trend-none-seen-in', parameters: { surveys: namesOf(noneSeen) } });
   if (noSpread.length > 0)
     cautions.push({ code: 'trend-no-spread-in', parameters: { surveys: namesOf(noSpread) } });
-  const times = new Set(onTheLine.map((one) => one.year)).size;
   if (times < 3) {
     const parameters = { species: species.name, surveys: times };
     return { trend: null, told: null, reason: { code: 'trend-too-few', parameters } as const, cautions };

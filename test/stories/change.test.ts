@@ -202,6 +202,35 @@ describe('blank belts that somebody let pass', () => {
   });
 });
 
+describe('a survey without animals in a row of four', () => {
+  it('is not on the line, whichever way the stock went, and no direction is claimed', async () => {
+    const tables = tablesOf({
+      earlier: [50, 10, 20, 30, 5],
+      later: [50, 12, 9, 25, 40],
+      selection: 'random',
+    });
+    const more = (name: string, year: string, isEmpty: boolean) => (rows: readonly (readonly Cell[])[]) =>
+      rows
+        .filter(([survey]) => survey === 'Then')
+        .map((row) => row.map((cell) => (cell === 'Then' ? name : `${cell}`.replace('2024-', year))))
+        .map((row) => (isEmpty && row[5] === 'done' ? [...row.slice(0, 6), 'yes'] : row));
+    const [before, between] = [more('Before', '2022-', true), more('Between', '2025-', false)];
+    const book = await bookWith(
+      Object.fromEntries(
+        Object.entries(tables).map(([name, rows]) => [
+          name,
+          [...rows, ...(name === 'counts' ? [] : before(rows)), ...between(rows)],
+        ]),
+      ),
+    );
+    const { stdout } = await slateline('trend', '--book', book);
+    expect(stdout).toContain(
+      'None was recorded in Before: a zero has no logarithm, so the line is that of the other',
+    );
+    expect(stdout).not.toContain('falls less');
+  });
+});
+
 describe('none seen in one of two surveys', () => {
   // Invariance: with no animal the spread of the later survey is that of the prior, which no station can mend.
   it('has a bound, and no number of stations that would tell a halving', async () => {

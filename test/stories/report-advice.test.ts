@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { demoBook, slateline, temporaryFolder } from './cli-helper.ts';
+import { bookWith, demoBook, slateline, temporaryFolder } from './cli-helper.ts';
 
 let page = '';
 let demo = '';
@@ -85,6 +85,40 @@ describe('behind the first page', () => {
     expect(told).toMatch(/zone closed: 16\.1 to 46\.2 per ha \(9 animals at 12 stations, then 10 at 6\)/);
     expect(told).toMatch(/Is that healthy\? Likely below the published density 50 per ha/);
   });
+});
+
+// By hand: 3 + 5 + 2 + 4 animals on 4 x 480 m2 are 72.9 per ha, at these stations and nowhere else.
+it('the first page says of hand-picked stations that they speak for no other place', async () => {
+  const codes = ['A', 'B', 'C', 'D'];
+  const book = await bookWith({
+    strata: [
+      ['stratum', 'area_ha'],
+      ['flat', 100],
+    ],
+    species: [
+      ['species', 'common_name'],
+      ['Holothuria scabra', 'sandfish'],
+    ],
+    stations: [
+      ['survey', 'station', 'stratum', 'date', 'selection'],
+      ...codes.map((code) => ['S', code, 'flat', '2026-05-04', 'hand-picked']),
+    ],
+    transects: [
+      ['survey', 'station', 'transect', 'length_m', 'width_m', 'status'],
+      ...codes.map((code) => ['S', code, 1, 240, 2, 'done']),
+    ],
+    counts: [
+      ['survey', 'station', 'transect', 'species', 'count'],
+      ...codes.map((code, i) => ['S', code, 1, 'Holothuria scabra', [3, 5, 2, 4][i]!]),
+    ],
+  });
+  const to = join(temporaryFolder(), 'hand.html');
+  await slateline('report', '--book', book, '--to', to);
+  const told = wordsOf(readFileSync(to, 'utf8'), 'four-questions');
+  expect(told).toContain('72.9 per ha; how far off this may be cannot be known');
+  expect(told).toContain('speaks for no other place');
+  expect(told).toContain('Not set beside a published density');
+  expect(told).not.toContain('From memory');
 });
 
 // A reader sees 250 000 sandfish at most in the seagrass and 140 000 at most in all four strata.

@@ -45,6 +45,7 @@ const english = {
   besideOwn: (side: string, perHa: string, source: string) => `${side} your own ${perHa} per ha (${source})`,
   boundBelow: (bound: string) => `not recorded, below ${bound} per ha, and so below`,
   noneToCompare: 'no published density that was counted in the same way is known here',
+  notSetBeside: 'not set beside a published density, since how far off this one may be is not known',
   mature: (share: string, between: string, sizeMm: string) =>
     `${share} (${between}) are of mature size, ${sizeMm} mm or more`,
   matureRange: (low: string, high: string, sizesMm: string) =>

@@ -43,7 +43,7 @@ export const reasonsChange = {
   'trend-too-few':
     'A trend of {species} needs surveys at three different times with animals, a spread and a common part, and there are {surveys}: compare two of them with change',
   'trend-none-seen-in':
-    'None was recorded in {surveys}: a zero has no logarithm and is not on the line, which therefore falls less than the stock did',
+    'None was recorded in {surveys}: a zero has no logarithm, so the line is that of the other surveys alone, and a stock that vanished or came back is not in it',
   'trend-no-spread-in': 'No spread can be given for {surveys}, so it is not on the line',
   'trend-uneven':
     'The surveys scatter more around the line than their own errors allow (p = {percent} %): the change was not even',

@@ -42,6 +42,8 @@ export const briefPhrasesFr: BriefPhrases = {
   besideOwn: (side, perHa, source) => `${side} de votre propre densité de ${perHa} par ha (${source})`,
   boundBelow: (bound) => `rien de relevé, moins de ${bound} par ha, donc au-dessous`,
   noneToCompare: 'aucune densité publiée comptée de la même façon n’est connue ici',
+  notSetBeside:
+    'pas mise à côté d’une densité publiée, car on ne sait pas de combien celle-ci s’écarte de la vraie',
   mature: (share, between, sizeMm) => `${share} (${between}) ont la taille mature, ${sizeMm} mm ou plus`,
   matureRange: (low, high, sizesMm) =>
     `de ${low} à ${high} ont la taille mature, selon la taille publiée retenue (${sizesMm} mm)`,

@@ -44,7 +44,7 @@ export const reasonsChangeFr = {
   'trend-too-few':
     'Une tendance de {species} demande des campagnes à trois dates différentes avec des animaux, une dispersion et une partie commune, et il y en a {surveys} : comparez-en deux avec change',
   'trend-none-seen-in':
-    'Rien n’a été observé dans {surveys} : un zéro n’a pas de logarithme et n’est pas sur la droite, qui baisse donc moins que le stock',
+    'Rien n’a été observé dans {surveys} : un zéro n’a pas de logarithme, la droite est donc celle des autres campagnes seules, et un stock qui a disparu ou qui est revenu n’y est pas',
   'trend-no-spread-in': 'Aucune dispersion ne peut être donnée pour {surveys} ; la droite ne les prend pas',
   'trend-uneven':
     'Les campagnes s’écartent de la droite plus que leurs propres erreurs ne le permettent (p = {percent} %) : le changement n’a pas été régulier',

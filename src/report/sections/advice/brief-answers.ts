@@ -3,6 +3,7 @@
 import type { ChangeAnswer } from '../../../estimates/change/change-answer.ts';
 import type { HarvestAnswer } from '../../../estimates/harvest/harvest-answer.ts';
 import type { Comparison, StatusAnswer } from '../../../estimates/status/status-answer.ts';
+import type { ReasonCode } from '../../../survey/reason-codes.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
 import { briefPhrases } from '../../catalogue/brief-phrases.ts';
 import { changePhrases } from '../../catalogue/change-phrases.ts';
@@ -77,7 +78,12 @@ function howMuch({ density }: StatusAnswer, { input, advice, language }: BriefIn
     words.zone(one.density.scope.name, formatSignificant(one.density.densityPerHa!, 3, language)),
   );
   const amount = amountInWords(density, confidence, language);
-  return line([...amount, seen, ...(byZone.length > 1 ? [words.zones(byZone.join(', '))] : [])], language);
+  const parts = [...amount, seen, ...(byZone.length > 1 ? [words.zones(byZone.join(', '))] : [])];
+  // Why there is no interval: picked by hand, one station.
+  const why = density.intervalPerHa === null && reason !== null ? [inPeoplesWords(reason, nameOf)] : [];
+  return [parts, ...why.map((one) => [sentenceOnPaper(language, one)])]
+    .map((one) => line(one, language))
+    .join(' ');
 }
 
 /** The animals where there are hectares to count them over, else the density. */
@@ -159,9 +165,17 @@ function trendOf(
 function healthy({ comparisons, atMaturity }: StatusAnswer, { language }: BriefInput): string {
   const words = briefPhrases(language);
   const compared = comparisons.filter(({ held }) => held === null).map((one) => beside(one, language));
-  const told = compared.length === 0 ? [words.noneToCompare] : compared;
+  const isOther = comparisons.some(({ held }) => held !== null && !ofReference.has(held.code));
+  const silent = isOther ? words.notSetBeside : words.noneToCompare;
+  const told = compared.length === 0 ? [silent] : compared;
   return line([...told, ...matureInWords(atMaturity, language)], language);
 }
+
+/** Held for what the published one is, and not for what this survey lacks. */
+const ofReference: ReadonlySet<string> = new Set<ReasonCode>([
+  'reference-other-method',
+  'reference-method-unknown',
+]);
 
 /** Sizes at maturity from several places tell several shares: their range, and never the first of them alone. */
 function matureInWords(atMaturity: StatusAnswer['atMaturity'], language: Language): readonly string[] {

@@ -28,14 +28,17 @@ import { capital, counted, ended, twoCounted } from './words-of-advice.ts';
 /** The first page: four short lines for each species that matters. */
 export function fourQuestionsSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
   const nameOf = speciesNames(input.species);
-  const entries = headlineSpecies(advice).map((species) =>
+  const named = headlineSpecies(advice);
+  const entries = named.map((species) =>
     entry(nameOf(species), briefAnswers(species, { input, advice, language })),
   );
   return section('four-questions', adviceWords(language).four, [
     paragraph(briefPhrases(language).which),
-    ...comparedWithLimits(advice, language),
+    ...comparedWithLimits(input, advice, language),
     `<dl class="brief">${entries.join('\n')}</dl>`,
-    ...(advice.status.some(({ comparisons }) => comparisons.some(isFromMemory))
+    ...(advice.status.some(
+      ({ density, comparisons }) => named.includes(density.species) && comparisons.some(isFromMemory),
+    )
       ? [paragraph(statusPhrases(language).paper.memoryNote, 'quiet')]
       : []),
   ]);
@@ -46,11 +49,12 @@ function isFromMemory({ held, reference }: Comparison): boolean {
 }
 
 /** Belts of another width, another season, other people: said where the change is read. */
-function comparedWithLimits({ change }: ReportAdvice, language: Language): string[] {
+function comparedWithLimits(input: ReportInput, { change }: ReportAdvice, language: Language): string[] {
+  const nameOf = speciesNames(input.species);
   const limits = (change?.comparability.aspects ?? []).flatMap(({ verdict, reason }) =>
     verdict === 'same' || verdict === 'not known' || reason === null
       ? []
-      : [ended(sentenceOnPaper(language, reason))],
+      : [ended(sentenceOnPaper(language, inPeoplesWords(reason, nameOf)))],
   );
   return limits.length === 0 ? [] : [paragraph(briefPhrases(language).limits(limits.join(' ')))];
 }

@@ -50,7 +50,7 @@ export function moreOrLessSection(input: ReportInput, advice: ReportAdvice, draw
   return section('change', words.moreOrLess, [
     paragraph(answer),
     paragraph(words.verdicts[change.comparability.verdict]),
-    ...limits(advice, language),
+    ...limits(advice, nameOf, language),
     ...(rows.length === 0
       ? []
       : [
@@ -196,10 +196,14 @@ function halvingCell(
 }
 
 /** How the two surveys differ, what was dropped, and cautions said once. */
-function limits({ change }: ReportAdvice, language: Language): string[] {
+function limits({ change }: ReportAdvice, nameOf: Naming['nameOf'], language: Language): string[] {
   const aspects = change!.comparability.aspects.flatMap(({ reason }) => (reason === null ? [] : [reason]));
   const cautions = change!.answers.flatMap((one) => one.cautions);
-  const said = [...new Set([...aspects, ...cautions].map((one) => ended(sentenceOnPaper(language, one))))];
+  const said = [
+    ...new Set(
+      [...aspects, ...cautions].map((one) => ended(sentenceOnPaper(language, inPeoplesWords(one, nameOf)))),
+    ),
+  ];
   const hand = change!.answers.some((one) => one.atTheseStations)
     ? [paragraph(adviceWords(language).handPicked)]
     : [];
