@@ -65,14 +65,16 @@ export async function reportAdvice(store: Store, request: AdviceRequest): Promis
     rates: request.choices.rates.length,
     sensitivity: sensitivity.answers,
   };
-  const seen = status.answers.filter(({ density }) => density.animals > 0);
+  // A rule speaks of every species; rates only of those that were recorded.
+  const isRuled = request.choices.limitReference !== null;
+  const judged = status.answers.filter(({ density }) => isRuled || density.animals > 0);
   const named = headlineSpecies(found);
   return {
     ...found,
     harvest: await harvests(
       store,
       request,
-      seen.map(({ density }) => density.species),
+      judged.map(({ density }) => density.species),
     ),
     explanations: await explanations(store, request, named),
   };

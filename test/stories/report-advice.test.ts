@@ -138,6 +138,10 @@ describe('the sections of advice', () => {
     expect(told).toContain('plan 2026');
     expect(told).toContain('Sandfish: closed by the rule, so 0; were it open');
     expect(told).toContain('greater than the chosen risk of 0.10');
+    expect(told).toContain('all zones together (closed, open), closed ones included');
+    // Nobody found curryfish: the rule closes it, and it is no species for which a catch fails.
+    expect(told).toMatch(/Curryfish 0 at 0 of 28 0 none recorded – closed/);
+    expect(told).toContain('of 11 species that were recorded');
   });
   it('need no script and no network, and stay under 2 MB', () => {
     expect(page).not.toMatch(/<script|src="http|href="http/);

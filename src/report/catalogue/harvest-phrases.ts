@@ -85,6 +85,8 @@ const english = {
     without: 'No catch, and why',
     toRead: 'To be read with the catches',
   },
+  allZones: (zones: string) =>
+    `The stock behind these catches is that of all zones together (${zones}), closed ones included: what lies in a closed zone may not be taken outside it. “slateline harvest --closed-zone” leaves one out.`,
   sampledOnly: harvestWords.sampledOnly,
 } as const;
 

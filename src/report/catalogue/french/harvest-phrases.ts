@@ -92,6 +92,10 @@ export const harvestPhrasesFr: HarvestPhrases = {
     without: 'Sans prise, et pourquoi',
     toRead: 'À lire avec les prises',
   },
+  allZones: (zones) =>
+    s(
+      `Le stock derrière ces prises est celui de toutes les zones ensemble (${zones}), zones fermées comprises : ce qui vit dans une zone fermée ne peut pas être prélevé au dehors. « slateline harvest --closed-zone » en laisse une de côté.`,
+    ),
   sampledOnly: s(
     'Le stock est celui des strates visitées seulement ; rien n’est connu de l’habitat, de la profondeur ou du fond qui n’a pas été visité.',
   ),

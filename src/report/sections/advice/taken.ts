@@ -3,10 +3,12 @@
 import type { HarvestAnswer } from '../../../estimates/harvest/harvest-answer.ts';
 import type { Reason } from '../../../survey/message.ts';
 import { adviceWords } from '../../catalogue/advice-words.ts';
+import { changePhrases } from '../../catalogue/change-phrases.ts';
 import { harvestPhrases } from '../../catalogue/harvest-phrases.ts';
 import { reportPhrases } from '../../catalogue/report-phrases.ts';
 import { type Language, sentenceOnPaper } from '../../catalogue/sentence.ts';
 import { groupedNotes } from '../../grouped-notes.ts';
+import { ruleSentences } from '../../harvest-lines.ts';
 import { formatTonnes, percent } from '../../harvest-option-lines.ts';
 import { chanceAndRisk } from '../../harvest-steps.ts';
 import { heading, list, paragraph, section } from '../../html.ts';
@@ -22,19 +24,22 @@ const example = '--rate "0.05: source" --rate "0.1: source" --rate "0.2: source"
 export function takenSection(input: ReportInput, advice: ReportAdvice, language: Language): string {
   const words = adviceWords(language);
   const { harvest, rates } = advice;
+  const recorded = advice.status.filter(({ density }) => density.animals > 0).length;
   const able = harvest.filter(({ catches }) => catches.length > 0);
   const first =
     rates === 0
       ? words.noCatch(example)
       : able.length === 0 && rates < 3
         ? words.fewRates
-        : words.catchAnswer(able.length, harvest.length);
+        : words.catchAnswer(able.length, recorded);
   const naming = { nameOf: speciesNames(input.species), language };
   return section('taken', words.take, [
     paragraph(first),
     paragraph(words.decision),
     ...ruleOf(advice, naming),
+    ...ruleUntold(advice, naming),
     ...catches(able, naming),
+    ...allZones(able, language),
     ...notes(advice, naming),
     ...(harvest.length === 0 ? [] : [paragraph(harvestPhrases(language).sampledOnly, 'quiet')]),
   ]);
@@ -91,6 +96,22 @@ function ruleOf({ harvest, status }: ReportAdvice, { nameOf, language }: Naming)
   const limit = formatShort(limitPerHa, language);
   const said = words.rule(limit, source, chanceAndRisk(risk, risk, language).risk);
   return [heading(3, words.ruleHead), paragraph(said), table];
+}
+
+/** Species of which the rule can say nothing: named, since silence would read as open. */
+function ruleUntold({ harvest }: ReportAdvice, { nameOf, language }: Naming): readonly string[] {
+  const said = harvest
+    .filter(({ ruleUntold: untold }) => untold !== null)
+    .map((one) =>
+      changePhrases(language).colon(nameOf(one.species!).label, ruleSentences(one, language).join(' ')),
+    );
+  return said.length === 0 ? [] : [list(said)];
+}
+
+/** Where zones were told apart, the stock is that of all of them. */
+function allZones(able: readonly HarvestAnswer[], language: Language): readonly string[] {
+  const zones = able[0]?.zones ?? [];
+  return zones.length < 2 ? [] : [paragraph(harvestPhrases(language).allZones(zones.join(', ')))];
 }
 
 function catches(able: readonly HarvestAnswer[], { nameOf, language }: Naming): readonly string[] {
