@@ -112,7 +112,26 @@ describe('a draw', () => {
     ],
     ['a survey without a name', ['--total', '16', '--for', ' '], /the survey \(--for\) has no name/],
     ['half a station', ['--stations', 'north flat: 2.5'], /2\.5; it has to be a whole number/],
+    ['fewer than no station', ['--stations', 'north flat: -3'], /the number of stations is −3/],
     ['neither total nor strata', [], /say how many stations/],
+    // A draw that dropped what it was asked for would look like one that obeyed.
+    ['a panel of no survey', ['--total', '16', '--panel', 'F4'], /--panel needs --revisit/],
+    [
+      'strata of no total',
+      ['--stations', 'north flat: 4', '--stratum', 'south flat'],
+      /--stratum needs --total/,
+    ],
+    [
+      'a pilot that splits nothing',
+      ['--total', '16', '--pilot', 'Lorrin 2026'],
+      /--pilot needs --rule neyman/,
+    ],
+    ['a spread of no pilot', ['--total', '16', '--rule', 'neyman'], /--rule neyman needs --pilot/],
+    [
+      'spares without stations',
+      ['--stations', 'north flat: 4', '--spares', 'south flat: 2'],
+      /--spares "south flat" needs stations in that stratum/,
+    ],
   ];
   it.each(impossible)('of %s is refused with the numbers', async (_, options, words) => {
     const { exitCode, stderr, stdout } = await plan('draw', 'never', '--for', 'X', ...options);
@@ -405,7 +424,10 @@ describe('the page of a plan', () => {
       await plan('lay', 'sized', '--date', '2027-03-10', '--gap', '10', '--length', '40', ...belts);
       await plan('page', 'sized', '--to', to, '--pilot', 'Lorrin 2026');
       const cells = readFileSync(to, 'utf8').replace(/<[^>]*>/g, ' ');
-      return /Sandfish\s+[\d.]+\s+(\d+)\s%\s+(\d+)\s%\s+×\s([\d.]+)/.exec(cells)!.slice(1).map(Number);
+      return /Sandfish\s+[\d.]+\s+(\d+)\s%\s+(\d+)\s%\s+(?:&lt; )?×\s([\d.]+)/
+        .exec(cells)!
+        .slice(1)
+        .map(Number);
     };
     await plan('draw', 'sized', ...drawn, '--seed', '3');
     const [cv, counted, fall] = await rowOf('--belts', '6', '--width', '2');

@@ -131,7 +131,12 @@ function sparesOf(text: string): StratumNumber | number {
 function requestOf(io: Io, name: string, options: DrawOptions): PlanDrawRequest {
   const { rule, species, minimum, revisit } = options;
   return {
-    ...{ name, survey: options.for, decision: options.decision ?? null, protocol: options.protocol ?? null },
+    ...{
+      name,
+      survey: options.for,
+      decision: options.decision?.trim() || null,
+      protocol: options.protocol ?? null,
+    },
     ...{ stations: options.stations, strata: options.stratum },
     total:
       options.total === undefined
@@ -141,7 +146,10 @@ function requestOf(io: Io, name: string, options: DrawOptions): PlanDrawRequest 
     sparesEach: options.spares.filter((one) => typeof one === 'number').at(-1) ?? null,
     ...{ method: options.method, seed: options.seed, redraws: options.redraws },
     minimumSpacingM: options.spacing ?? null,
-    panel: revisit === undefined ? null : { survey: revisit, codes: options.panel, share: options.share },
+    panel:
+      revisit === undefined && options.panel.length === 0
+        ? null
+        : { survey: revisit ?? '', codes: options.panel, share: options.share },
     handPicked: options.handPicked.flatMap((text) => handPickedOf(io, text)),
     acceptance: options.accept ?? null,
     dryRun: options.dryRun === true,

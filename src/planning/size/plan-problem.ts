@@ -69,6 +69,7 @@ export const planProblemSeverities = {
   'plan-exists': 'stop', // {name, drawnOn, drawnBy}
   'plan-no-map': 'stop', // {strata, mapped}
   'plan-stations-unclear': 'stop', // {}
+  'plan-option-needs': 'stop', // {option, needs}: asked for, and nothing would have come of it
   'plan-nothing-drawn': 'stop', // {}
   'plan-stratum-crowded': 'stop', // {stratum, stations, areaHa, eachM2, searchedM2}
   'plan-position-unclear': 'stop', // {code, detail}

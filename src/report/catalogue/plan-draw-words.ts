@@ -5,6 +5,7 @@ export const drawWords = {
     'there is a plan {name} already, drawn on {drawnOn} by {drawnBy}; draw under another name, or replace it with --accept "who: why" (the old draw stays in the history)',
   'plan-no-map':
     'there is no map of {strata}, so no place there can be drawn; bring it with “slateline strata --from FILE”[; mapped are {mapped}]',
+  'plan-option-needs': '{option} needs {needs}; without it nothing would come of it',
   'plan-stations-unclear':
     'say how many stations: --stations "north flat: 8" for each stratum, or --total 24 to divide them, one of the two',
   'plan-nothing-drawn':

@@ -19,6 +19,7 @@ export interface DividedTotal {
 
 /** Stations of an earlier survey to visit again. */
 export interface PanelRequest {
+  /** Empty where stations are named and nobody said of which survey: refused. */
   readonly survey: string;
   /** These; when empty, `share` of the stations of each stratum, by lot. */
   readonly codes: readonly string[];

@@ -13,6 +13,7 @@ import { codePrefixes } from './code-prefixes.ts';
 import { crowdedStrata, groundNotes, thinStrata } from './draw-checks.ts';
 import type { PlanDrawRequest } from './draw-request.ts';
 import { handPickedStations } from './hand-picked.ts';
+import { idleOptions } from './idle-options.ts';
 import { type Panel, panelStations } from './panel-stations.ts';
 import { type PlanGround, readPlanGround } from './plan-ground.ts';
 import { keepPlan, type PlanTools } from './plan-named.ts';
@@ -38,7 +39,7 @@ type Made = Pick<PlanDrawResult, 'plan' | 'problems'>;
 
 async function makePlan(request: PlanDrawRequest, tools: PlanTools): Promise<Made> {
   const { store } = tools;
-  const nameless = namesMissing(request);
+  const nameless = [...namesMissing(request), ...idleOptions(request)];
   if (nameless.length > 0) return { plan: null, problems: nameless };
   const plans = await store.all('plan');
   const before = plans.find(({ name }) => name === request.name);

@@ -2,6 +2,7 @@
 
 import { allocate } from '../../planning/size/allocate.ts';
 import { type Planned, planned, planProblem, refused, stops } from '../../planning/size/plan-problem.ts';
+import { wholeProblems } from '../../planning/size/typed-numbers.ts';
 import type { Store } from '../../survey/store.ts';
 import { planAllocate } from '../plan-allocate.ts';
 import type { DividedTotal, PlanDrawRequest, StratumNumber } from './draw-request.ts';
@@ -23,7 +24,11 @@ export async function stationsPerStratum(
   const names = total === null ? stations.map(({ stratum }) => stratum) : strataOf(strata, ground);
   const without = unmapped([...names, ...request.spares.map(({ stratum }) => stratum)], ground);
   if (stops(without)) return refused(without);
-  if (total === null) return planned({ strata: withSpares(stations, request), allocation: null });
+  if (total === null) {
+    const wrong = stations.flatMap(({ n }) => wholeProblems('stations', n, { atLeast: 0, atMost: 20_000 }));
+    if (wrong.length > 0) return refused(wrong);
+    return planned({ strata: withSpares(stations, request), allocation: null });
+  }
   const divided = await divide(store, total, { names, ground });
   if (divided.value === null) return refused(divided.problems);
   const { n, words } = divided.value;
