@@ -34,11 +34,13 @@ function headOf({ of, scope, survey }: Explanation, name: string): string {
 }
 
 function answerLine(
-  { value, unit, standardError, interval, confidence, reason }: Explanation,
+  { of, value, unit, standardError, interval, confidence, reason }: Explanation,
   said: (reason: Reason) => string,
 ): string {
   if (value === null) return reason === null ? 'No figure.' : `No figure. ${said(reason)}.`;
-  const spread = standardError === null ? ', no standard error' : `, standard error ${exact(standardError)}`;
+  // The rows below make the error between stations; that of the weights is no sum over stations.
+  const which = of === 'biomass' ? 'standard error between stations' : 'standard error';
+  const spread = standardError === null ? ', no standard error' : `, ${which} ${exact(standardError)}`;
   const between =
     interval === null
       ? ''

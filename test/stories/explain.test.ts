@@ -52,6 +52,9 @@ describe('where a number comes from', () => {
   // Authority: the biomass verb.
   it('the biomass is made again from the grams of its stations', async () => {
     const [row] = await answerOf('explain', '--species', 'sandfish', '--of', 'biomass');
+    // The biomass verb prints that of the weights with it: 1.436 kg beside 1.434 between stations.
+    const said = await slateline('explain', '--book', demo, '--species', 'sandfish', '--of', 'biomass');
+    expect(said.stdout).toMatch(/g per ha, standard error between stations \d/);
     const [biomass] = await answerOf('biomass', '--species', 'sandfish');
     const again = reworked(row);
     expect(Math.abs(again.value / 1000 / biomass.kgPerHa - 1)).toBeLessThan(1e-10);
