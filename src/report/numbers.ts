@@ -42,8 +42,8 @@ export function formatShort(value: number, language: Language = 'en'): string {
 }
 
 /** An area in hectares: whole ones in full, so that strata add up to their sum within a hectare; patches of a hectare keep their decimals. */
-export function formatHectares(value: number): string {
-  return value >= 100 ? formatCount(value) : formatSignificant(value, 3);
+export function formatHectares(value: number, language: Language = 'en'): string {
+  return value >= 100 ? formatCount(value) : formatSignificant(value, 3, language);
 }
 
 /** A count in full: every animal and station is written out. */

@@ -2,7 +2,8 @@
 
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
-import { formatCount, formatShare, formatShort } from './numbers.ts';
+import type { Language } from './catalogue/language.ts';
+import { formatCount, formatShare, formatShort, withDecimalMark } from './numbers.ts';
 import { bearing, bearingInWords, modelInWords } from './plan-lines.ts';
 import { textTable } from './text-table.ts';
 
@@ -21,7 +22,7 @@ export function layingLines(content: PlanContent): readonly string[] {
         { head: 'end', cell: ({ belts }) => writePosition(belts.at(-1)!.end) },
         { head: 'true', cell: (one) => bearing(one, 'trueBearingDeg'), number: true },
         { head: 'compass', cell: (one) => bearing(one, 'magneticBearingDeg'), number: true },
-        { head: 'declination', cell: declinationOf, number: true },
+        { head: 'declination', cell: (one) => declinationOf(one), number: true },
         { head: 'inside', cell: ({ shareInside }) => formatShare(shareInside ?? 0), number: true },
         { head: 'room', cell: roomOf, number: true },
         { head: 'turns', cell: turnsInWords },
@@ -31,14 +32,14 @@ export function layingLines(content: PlanContent): readonly string[] {
   ];
 }
 
-export function declinationOf({ laying }: PlannedStation): string {
-  return laying === undefined ? '' : declinationInWords(laying.declinationDeg);
+export function declinationOf({ laying }: PlannedStation, language: Language = 'en'): string {
+  return laying === undefined ? '' : declinationInWords(laying.declinationDeg, language);
 }
 
 /** "12.8° E": east positive. */
-export function declinationInWords(degrees: number): string {
+export function declinationInWords(degrees: number, language: Language = 'en'): string {
   const tenths = Math.abs(degrees).toFixed(1);
-  return `${tenths}°${Number(tenths) === 0 ? '' : degrees < 0 ? ' W' : ' E'}`;
+  return `${withDecimalMark(tenths, language)}°${Number(tenths) === 0 ? '' : degrees < 0 ? ' W' : ' E'}`;
 }
 
 function roomOf({ laying, shareInside }: PlannedStation): string {

@@ -1,16 +1,13 @@
 /** A plan of the book for the command line: what it asks of each stratum, then its stations in the order of the list. */
 
-import { type DrawMethod, planCounts } from '../planning/draw/drawn-plan.ts';
-import { mostRemembered } from '../planning/draw/spaced-stations.ts';
+import { planCounts } from '../planning/draw/drawn-plan.ts';
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
-import { formatCount, formatHectares, formatShare, formatShort, formatSignificant } from './numbers.ts';
+import type { Language } from './catalogue/language.ts';
+import { planPhrases } from './catalogue/plan-phrases.ts';
+import { formatCount, formatHectares, formatShare, formatShort } from './numbers.ts';
+import { spreadLines } from './plan-spread-lines.ts';
 import { textTable } from './text-table.ts';
-
-export const methodWords: Readonly<Record<DrawMethod, string>> = {
-  acceptance: 'spread random positions (balanced acceptance sampling)',
-  pivotal: 'spread random positions (local pivotal method)',
-};
 
 /** The whole plan; stations without their spares when there are many. */
 export function planLines(name: string, content: PlanContent): readonly string[] {
@@ -34,7 +31,7 @@ export function planHeadLines(name: string, content: PlanContent): readonly stri
   return [
     `Plan ${name}${survey === null ? '' : ` for ${survey}`}${drawn === 1 ? ': 1 station' : `: ${formatCount(drawn)} stations`}${picked === 0 ? '' : ` and ${formatCount(picked)} hand-picked`} in ${strataInWords(rows.length)}.`,
     ...(decision === null ? [] : [`To decide: ${decision}`]),
-    `Drawn on ${drawnOn} by ${drawnBy}: ${methodWords[content.method]}${apart}; seed ${String(seed)}.`,
+    `Drawn on ${drawnOn} by ${drawnBy}: ${planPhrases('en').methods[content.method]}${apart}; seed ${String(seed)}.`,
     ...(content.allocation === undefined ? [] : [`${content.allocation}.`]),
     ...(content.revisits === undefined ? [] : [`Fixed stations are those of ${content.revisits}.`]),
     ...(laid === null
@@ -45,10 +42,11 @@ export function planHeadLines(name: string, content: PlanContent): readonly stri
   ];
 }
 
-export function modelInWords(laid: NonNullable<PlanContent['laid']>): string {
-  const valid =
-    laid.validFromYear === undefined ? '' : ` (holds from ${laid.validFromYear} to ${laid.validToYear})`;
-  return `declination by ${laid.declinationModel}${valid}`;
+export function modelInWords(laid: NonNullable<PlanContent['laid']>, language: Language = 'en'): string {
+  const words = planPhrases(language);
+  const { validFromYear, validToYear } = laid;
+  const valid = validFromYear === undefined ? '' : words.valid(String(validFromYear), String(validToYear));
+  return words.model(laid.declinationModel, valid);
 }
 
 function strataInWords(n: number): string {
@@ -99,57 +97,10 @@ function stratumTable(content: PlanContent): string {
   );
 }
 
-/** Spread over the ground, and what the spacing did; sentences, because the numbers mean little alone. */
-export function spreadLines(content: PlanContent): readonly string[] {
-  const balances = content.strata.flatMap(({ name, balance }) =>
-    balance === undefined
-      ? []
-      : [
-          `  ${name}: ${formatSignificant(balance.drawn, 2)}, simple random ${formatSignificant(balance.simpleRandom, 2)} on average; ${formatShare(balance.shareAsGood)} of ${formatCount(balance.simpleDraws)} such draws are spread as well`,
-        ],
-  );
-  const spacings = content.strata.flatMap(({ name, spacing }) =>
-    spacing === undefined
-      ? []
-      : [
-          `  ${name}: from ${formatSignificant(spacing.lowestRatio, 2)} to ${formatSignificant(spacing.highestRatio, 2)} times the chance it would have without; what is within 1 ± ${formatSignificant(3 * spacing.noise, 2)} may be luck of the ${formatCount(spacing.redraws)} redraws${spacing.failed === 0 ? '' : ` (${formatCount(spacing.failed)} of them left without room)`}`,
-        ],
-  );
-  const passed = content.passedOver.length;
-  return [
-    ...(balances.length === 0
-      ? []
-      : ['', 'Spread over the ground (0: every station stands for the same ground):', ...balances]),
-    ...(content.minimumSpacingM === null
-      ? []
-      : ['', `At least ${formatShort(content.minimumSpacingM)} m apart: ${passedInWords(passed)}.`]),
-    ...(spacings.length === 0 ? [] : ['With that spacing a place of the ground is chosen:', ...spacings]),
-    ...(spacings.length > 0 && content.stations.some(isGiven)
-      ? ['  Near a fixed or hand-picked station the chance falls to 0: no new one is drawn there.']
-      : []),
-  ];
-}
-
-function passedInWords(passed: number): string {
-  if (passed === 0) return 'no position was passed over';
-  if (passed === 1) return '1 position was passed over as too near to another';
-  const count = `${formatCount(passed)}${passed >= mostRemembered ? ' and more' : ''}`;
-  return `${count} positions were passed over as too near to another`;
-}
-
-function isGiven({ selection }: PlannedStation): boolean {
-  return selection !== 'random';
-}
-
-export const selectionWords: Readonly<Record<PlannedStation['selection'], string>> = {
-  random: 'random',
-  fixed: 'fixed',
-  'hand-picked': 'hand-picked',
-};
-
-export function roleInWords({ role, replaces }: PlannedStation): string {
-  if (role === 'planned') return replaces === null ? '' : `in place of ${replaces}`;
-  return role === 'spare' ? 'spare' : 'dropped';
+export function roleInWords({ role, replaces }: PlannedStation, language: Language = 'en'): string {
+  const words = planPhrases(language);
+  if (role === 'planned') return replaces === null ? '' : words.inPlaceOf(replaces);
+  return role === 'spare' ? words.spare : words.dropped;
 }
 
 function stationTable(content: PlanContent): string {
@@ -163,8 +114,8 @@ function stationTable(content: PlanContent): string {
     [
       { head: 'station', cell: ({ code }) => code },
       { head: 'stratum', cell: ({ stratum }) => stratum },
-      { head: 'chosen', cell: ({ selection }) => selectionWords[selection] },
-      { head: 'now', cell: roleInWords },
+      { head: 'chosen', cell: ({ selection }) => planPhrases('en').selections[selection] },
+      { head: 'now', cell: (one) => roleInWords(one) },
       { head: 'position (WGS84)', cell: ({ position }) => writePosition(position) },
       ...(isLaid
         ? [
@@ -191,12 +142,15 @@ function stationTable(content: PlanContent): string {
 export function bearing(
   { belts }: Pick<PlannedStation, 'belts'>,
   kind: 'trueBearingDeg' | 'magneticBearingDeg',
+  language: Language = 'en',
 ): string {
   const [first] = belts;
   if (first === undefined) return '';
   const last = belts.at(-1)!;
   const words = bearingInWords(first[kind]);
-  return last[kind] === first[kind] ? words : `${words} to ${bearingInWords(last[kind])}`;
+  return last[kind] === first[kind]
+    ? words
+    : planPhrases(language).bearings(words, bearingInWords(last[kind]));
 }
 
 /** Whole degrees: a compass on a slate shows no more. 359.6 is 000. */

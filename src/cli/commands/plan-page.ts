@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { Option } from 'commander';
 import { parseHTML } from 'linkedom';
+import type { Language } from '../../report/catalogue/language.ts';
 import { renderPlanPage } from '../../report/plan-page/plan-page.ts';
 import { type PositionDetail, positionDetails } from '../../report/position-detail.ts';
 import { planPageInput } from '../../tasks/plan/page.ts';
@@ -20,6 +21,7 @@ interface PageOptions extends CommonOptions {
   readonly stationsADay?: number;
   readonly dayCost?: number;
   readonly positions: PositionDetail;
+  readonly language: Language;
 }
 
 export const planPageCommand: CliCommand = {
@@ -45,6 +47,7 @@ export const planPageCommand: CliCommand = {
           .choices(positionDetails)
           .default('exact'),
       )
+      .addOption(new Option('--language <code>', 'of the page').choices(['en', 'fr']).default('en'))
       .addOption(asOfOption())
       .action(async (name: string, options: PageOptions) => {
         await withBookAsOf(io, options, async (store) => {
@@ -54,7 +57,9 @@ export const planPageCommand: CliCommand = {
             ...{ programVersion: programVersion(), generatedOn: today(io) },
           });
           const { document } = parseHTML('<!doctype html><html></html>');
-          const page = renderPlanPage(input, { fonts: reportFonts(), document });
+          const page = renderPlanPage(input, {
+            ...{ language: options.language, fonts: reportFonts(), document },
+          });
           writeWhole(resolve(io.cwd, options.to), page);
           if (options.json) {
             const { json: _, ...settings } = options;

@@ -1,35 +1,35 @@
 /** Where each belt lies: the bearings, the stations one by one, and each from above. */
 
+import type { Language } from '../catalogue/language.ts';
+import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
 import { figure, paragraph, section } from '../html.ts';
 import { modelInWords } from '../plan-lines.ts';
 import type { PlanPageInput } from './plan-page-input.ts';
-import { stationTable, turningTable } from './plan-tables.ts';
-import { planPageWords as words } from './plan-words.ts';
 import { stationDetail } from './station-detail.ts';
+import { stationTable, turningTable } from './station-tables.ts';
 
-export function beltsSection(input: PlanPageInput): string {
+export function beltsSection(input: PlanPageInput, language: Language): string {
+  const { belts: words, decide } = planPagePhrases(language);
   const { content } = input;
   if (content.laid === null)
-    return section('belts', words.belts, [paragraph(words.noBelts), stationTable(input)]);
+    return section('belts', words.head, [paragraph(decide.noBelts), stationTable(input, language)]);
   const { laid } = content;
   const misfits = content.stations.filter(
     ({ role, shareInside }) => role === 'planned' && shareInside !== null && shareInside < 1,
   );
-  const bearings = `Bearings for ${laid.forDate}: true from the map, and by compass; ${modelInWords(laid)}. Inside: the share of belt on its ground${laid.beltWidthM === null ? ', along its line' : ', over its whole width'}.`;
-  return section('belts', words.belts, [
-    paragraph(bearings),
+  const inside = laid.beltWidthM === null ? words.alongLine : words.wholeWidth;
+  return section('belts', words.head, [
+    paragraph(words.bearings(laid.forDate, modelInWords(laid, language), inside)),
     ...(misfits.length === 0
       ? []
-      : [
-          paragraph(`Not wholly on their ground: ${misfits.map(({ code }) => code).join(', ')}.`, 'question'),
-        ]),
-    stationTable(input),
-    turningTable(input),
-    ...(input.positionDetail === 'exact' ? [detailFigures(input)] : []),
+      : [paragraph(words.misfits(misfits.map(({ code }) => code).join(', ')), 'question')]),
+    stationTable(input, language),
+    turningTable(input, language),
+    ...(input.positionDetail === 'exact' ? [detailFigures(input, language)] : []),
   ]);
 }
 
-function detailFigures({ content, areas }: PlanPageInput): string {
+function detailFigures({ content, areas }: PlanPageInput, language: Language): string {
   const masks = areas
     .filter(({ role }) => role === 'mask')
     .map(({ content: { area } }) => ({ area, isMask: true }));
@@ -38,8 +38,9 @@ function detailFigures({ content, areas }: PlanPageInput): string {
     .flatMap((station) => {
       const own = areas.filter(({ role, name }) => role === 'stratum' && name === station.stratum);
       const ground = [...own.map(({ content: { area } }) => ({ area, isMask: false })), ...masks];
-      const drawn = stationDetail(station, { areas: ground, beltWidthM: content.laid?.beltWidthM ?? null });
+      const beltWidthM = content.laid?.beltWidthM ?? null;
+      const drawn = stationDetail(station, { areas: ground, beltWidthM }, language);
       return drawn === null ? [] : [figure(drawn, `${station.code}, ${station.stratum}`)];
     });
-  return `${paragraph('Each station from above, to scale, north up. The ring is the start; a broken line is the border of its stratum, a dotted one of a mask.')}<div class="details">${figures.join('\n')}</div>`;
+  return `${paragraph(planPagePhrases(language).belts.details)}<div class="details">${figures.join('\n')}</div>`;
 }

@@ -2,21 +2,25 @@
 
 import * as Plot from '@observablehq/plot';
 import type { PlannedStation } from '../../survey/plan-words.ts';
+import type { Language } from '../catalogue/language.ts';
+import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
 import { colours } from '../colours.ts';
 import { textWidth } from '../svg.ts';
-import { kindWords, signOf, stationKind, stationKinds } from './plan-map-signs.ts';
+import { signOf, stationKind, stationKinds } from './plan-map-signs.ts';
 
 interface Legend {
   readonly strata: readonly { readonly name: string; readonly colour: string }[];
   readonly stations: readonly PlannedStation[];
   /** Null where no mask took anything. */
   readonly maskFill: string | null;
+  readonly language: Language;
 }
 
 export function legendMarks(
-  { strata, stations, maskFill }: Legend,
+  { strata, stations, maskFill, language }: Legend,
   room: { readonly width: number; readonly left: number; readonly below: number },
 ): { readonly marks: Plot.Markish[]; readonly height: number } {
+  const { where } = planPagePhrases(language);
   const kinds = stationKinds.filter((kind) => stations.some((one) => stationKind(one) === kind));
   const ground = { symbol: 'square', r: 7 } as const;
   const entries: { readonly words: string; readonly sign: Plot.DotOptions }[] = [
@@ -27,12 +31,12 @@ export function legendMarks(
     ...(maskFill !== null
       ? [
           {
-            words: 'masked off before the draw',
+            words: where.masked,
             sign: { ...ground, fill: maskFill, stroke: colours.softInk },
           },
         ]
       : []),
-    ...kinds.map((kind) => ({ words: kindWords[kind], sign: signOf(kind, colours.rule) })),
+    ...kinds.map((kind) => ({ words: where.kinds[kind], sign: signOf(kind, colours.rule) })),
   ];
   const longest = Math.max(...entries.map((entry) => textWidth(entry.words, 12)));
   const columns = Math.max(1, Math.min(4, Math.floor(room.width / (longest + 40))));

@@ -7,14 +7,6 @@ import { colours } from '../colours.ts';
 export const stationKinds = ['random', 'fixed', 'hand-picked', 'spare', 'dropped'] as const;
 export type StationKind = (typeof stationKinds)[number];
 
-export const kindWords: Readonly<Record<StationKind, string>> = {
-  random: 'new, drawn at random',
-  fixed: 'fixed, visited again',
-  'hand-picked': 'hand-picked',
-  spare: 'spare',
-  dropped: 'dropped',
-};
-
 export function stationKind({ role, selection }: PlannedStation): StationKind {
   return role === 'planned' ? selection : role;
 }

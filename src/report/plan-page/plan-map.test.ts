@@ -7,7 +7,7 @@ import type { PlanPageInput } from './plan-page-input.ts';
 import { stationDetail } from './station-detail.ts';
 
 const { document } = parseHTML('<!doctype html><html></html>');
-const frame = { document, width: 680, inWords: 'six stations' };
+const frame = { document, width: 680, inWords: 'six stations', language: 'en' } as const;
 
 function boxed(name: string, role: MapAreaRecord['role'], [west, south, east, north]: readonly number[]) {
   const at = (longitudeDeg: number, latitudeDeg: number) => ({ latitudeDeg, longitudeDeg });
@@ -76,7 +76,7 @@ test('a station from above is to scale, with the border beside it', async () => 
   }));
   const laid = station('F-05', [-17.0197, 177.01], { belts });
   const near = areas.map(({ content: { area }, role }) => ({ area, isMask: role === 'mask' }));
-  const drawn = stationDetail(laid, { areas: near, beltWidthM: 2 });
+  const drawn = stationDetail(laid, { areas: near, beltWidthM: 2 }, 'en');
   await expect(drawn).toMatchFileSnapshot('../../../test/golden/plan-station.svg');
-  expect(stationDetail(station('F-06', [-17, 177]), { areas: near, beltWidthM: 2 })).toBeNull();
+  expect(stationDetail(station('F-06', [-17, 177]), { areas: near, beltWidthM: 2 }, 'en')).toBeNull();
 });

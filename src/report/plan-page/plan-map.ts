@@ -8,6 +8,7 @@ import { commonGround } from '../../planning/ground/area-sets.ts';
 import type { MapArea, Ring } from '../../survey/map-area.ts';
 import type { PlannedStation } from '../../survey/plan-words.ts';
 import type { MapAreaRecord } from '../../survey/words.ts';
+import type { Language } from '../catalogue/language.ts';
 import { colours } from '../colours.ts';
 import { codeMarks } from '../map-codes.ts';
 import { mapFurniture } from '../map-furniture.ts';
@@ -23,6 +24,7 @@ export interface PlanMapFrame {
   readonly width: number;
   readonly inWords: string;
   readonly document: PlotDocument;
+  readonly language: Language;
 }
 
 const roomLeft = 16;
@@ -52,7 +54,10 @@ export function planMap(
   const taken = maskedGround(mapped, areas);
   const pattern = maskPattern(frame.width);
   const legend = legendMarks(
-    { strata: mapped, stations: content.stations, maskFill: taken.length > 0 ? pattern.fill : null },
+    {
+      ...{ strata: mapped, stations: content.stations, language: frame.language },
+      maskFill: taken.length > 0 ? pattern.fill : null,
+    },
     { width: frame.width, left: roomLeft, below: roomBelow },
   );
   const marginBottom = roomBelow + legend.height;

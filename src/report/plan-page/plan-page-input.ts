@@ -18,10 +18,14 @@ export interface SpeciesPrecision {
   readonly rise: number;
 }
 
+export type NoPrecision =
+  | { readonly code: 'noEarlier' | 'unreadable' | 'noSpread' }
+  | { readonly code: 'noSpreadIn'; readonly strata: readonly string[] };
+
 export interface ExpectedPrecision {
   readonly pilot: string | null;
   /** Why nothing is known; null when something is. */
-  readonly reason: string | null;
+  readonly reason: NoPrecision | null;
   readonly species: readonly SpeciesPrecision[];
   /** Species that the earlier survey never met. */
   readonly unseen: readonly string[];

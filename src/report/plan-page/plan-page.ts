@@ -1,48 +1,57 @@
 /** A plan as one HTML page in the manner of the report: opens with no network, needs no script, prints on A4. */
 
+import type { Language } from '../catalogue/language.ts';
+import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
+import { reportPhrases } from '../catalogue/report-phrases.ts';
+import { reportWords } from '../catalogue/report-words.ts';
+import { formatDay } from '../days.ts';
 import { escapeText } from '../escape.ts';
 import { bothWidths, figure, list, paragraph, section } from '../html.ts';
-import { formatCount, formatShort } from '../numbers.ts';
+import { formatCount } from '../numbers.ts';
 import { type EmbeddedFont, fontFace } from '../page.ts';
 import { planAgainstSentence } from '../plan-against-lines.ts';
-import { methodWords, spreadLines, stratumRows } from '../plan-lines.ts';
 import type { PlotDocument } from '../plot-figure.ts';
 import { positionDetailInWords } from '../position-detail.ts';
 import { stylesheet } from '../stylesheet.ts';
 import { beltsSection } from './belts-section.ts';
+import { decideSection } from './decide-section.ts';
+import { madeSection } from './made-section.ts';
 import { planMap } from './plan-map.ts';
 import type { PlanPageInput } from './plan-page-input.ts';
 import { againstTable, replacementTable, strataTable } from './plan-tables.ts';
-import { planPageWords as words } from './plan-words.ts';
 import { precisionSection } from './precision-section.ts';
 
 export interface PlanPageTools {
+  readonly language: Language;
   readonly fonts: readonly EmbeddedFont[];
   /** What figures are drawn in: the page's own in a browser, a stand-in on the command line. */
   readonly document: PlotDocument;
 }
 
 export function renderPlanPage(input: PlanPageInput, tools: PlanPageTools): string {
+  const { language } = tools;
+  const words = planPagePhrases(language);
+  const { invented } = reportWords(language);
   const sections = [
-    decideSection(input),
-    section('safety', words.safety, [list(words.safetyRules)]),
-    section('strata', words.strata, [
-      strataTable(input),
+    decideSection(input, language),
+    section('safety', words.safety.head, [list(words.safety.rules)]),
+    section('strata', words.strata.head, [
+      strataTable(input, language),
       ...(input.content.stations.some(({ selection }) => selection === 'hand-picked')
-        ? [paragraph(words.handPicked, 'quiet')]
+        ? [paragraph(words.strata.handPickedRule, 'quiet')]
         : []),
-      paragraph(words.replaceRule),
+      paragraph(words.strata.replaceRule),
     ]),
     whereSection(input, tools),
-    precisionSection(input),
-    beltsSection(input),
-    replacementsSection(input),
-    againstSection(input),
-    madeSection(input),
+    precisionSection(input, language),
+    beltsSection(input, language),
+    replacementsSection(input, language),
+    againstSection(input, language),
+    madeSection(input, language),
   ];
-  const title = `${input.book.name}: plan ${input.name}`;
+  const title = words.title(input.book.name, input.name);
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -50,12 +59,12 @@ export function renderPlanPage(input: PlanPageInput, tools: PlanPageTools): stri
 <style>${tools.fonts.map(fontFace).join('\n')}${stylesheet}${ownStyle}</style>
 </head>
 <body>
-${input.book.invented ? paragraph(words.invented, 'invented') : ''}
-<header><h1>${escapeText(title)}</h1>${paragraph(subtitle(input), 'quiet')}${paragraph(detailInWords(input), 'question')}</header>
+${input.book.invented ? paragraph(invented, 'invented') : ''}
+<header><h1>${escapeText(title)}</h1>${paragraph(subtitle(input, language), 'quiet')}${paragraph(detailInWords(input, language), 'question')}</header>
 <main>
 ${sections.filter((text) => text !== '').join('\n')}
 </main>
-<footer>${input.book.invented ? paragraph(words.invented) : ''}${paragraph(`Made on ${input.generatedOn} with Slateline ${input.programVersion} from data version ${input.dataVersion}.`)}</footer>
+<footer>${input.book.invented ? paragraph(invented) : ''}${paragraph(madeInWords(input, language))}</footer>
 </body>
 </html>
 `;
@@ -70,100 +79,58 @@ const ownStyle = `
 @media print { .details { grid-template-columns: repeat(4, 1fr); gap: .5rem .8rem; } footer { break-before: avoid; } }
 `;
 
-function subtitle({ content }: PlanPageInput): string {
+function subtitle({ content }: PlanPageInput, language: Language): string {
+  const words = planPagePhrases(language);
   const { survey, drawnOn, drawnBy } = content;
-  return `${survey === null ? '' : `For ${survey}. `}Drawn on ${drawnOn} by ${drawnBy}.`;
+  return `${survey === null ? '' : words.forSurvey(survey)}${words.drawn(drawnOn, drawnBy)}`;
 }
 
-function detailInWords({ positionDetail }: PlanPageInput): string {
-  return positionDetail === 'exact' ? words.exact : positionDetailInWords(positionDetail);
+function detailInWords({ positionDetail }: PlanPageInput, language: Language): string {
+  return positionDetail === 'exact'
+    ? planPagePhrases(language).exact
+    : positionDetailInWords(positionDetail, language);
 }
 
-function decideSection({ content }: PlanPageInput): string {
-  const rows = stratumRows(content);
-  const total = (of: (row: (typeof rows)[number]) => number) => rows.reduce((sum, row) => sum + of(row), 0);
-  const picked = total((row) => row.handPicked);
-  const { laid } = content;
-  const stations = `${formatCount(total((row) => row.planned))} stations in ${formatCount(rows.length)} strata${picked === 0 ? '' : `, and ${formatCount(picked)} hand-picked beside them`}; ${formatCount(total((row) => row.sparesLeft))} spares.`;
-  const work =
-    laid === null
-      ? words.noBelts
-      : `At each station ${formatCount(laid.belts)} belts of ${formatShort(laid.beltLengthM)} m${laid.beltWidthM === null ? '' : ` by ${formatShort(laid.beltWidthM)} m`} in series, ${formatShort(laid.gapM)} m apart.`;
-  return section('decide', words.decide, [
-    paragraph(content.decision ?? words.noDecision, content.decision === null ? 'question' : ''),
-    paragraph(`${stations} ${work}`),
-  ]);
+function madeInWords(
+  { generatedOn, programVersion, dataVersion }: PlanPageInput,
+  language: Language,
+): string {
+  // The crew's page has its days as the book has them; French prints no such days in a sentence.
+  const day = language === 'en' ? generatedOn : formatDay(generatedOn, language);
+  return reportPhrases(language).page.madeOn(day, programVersion, dataVersion);
 }
 
-function whereSection(input: PlanPageInput, { document }: PlanPageTools): string {
+function whereSection(input: PlanPageInput, { document, language }: PlanPageTools): string {
   const { content } = input;
-  const inWords = `Map of ${formatCount(content.stations.length)} planned stations and spares in ${content.strata.map(({ name }) => name).join(', ')}`;
-  const draw = (width: number) => planMap(input, { width, inWords, document });
-  const links =
-    content.replacements.length === 0
-      ? ''
-      : ' A dashed line leads from a dropped station to the one in its place.';
-  const stacked =
-    input.positionDetail === 'rounded' ? ' Stations of one rounded point lie on one another.' : '';
-  const caption = `Borders as on the map of the book. Codes of spares are in the table.${stacked}${links} Longitudes are drawn together by the cosine of the latitude: right for a few kilometres. No depths: this is no chart.`;
-  return section('where', words.where, [
+  const { where: words } = planPagePhrases(language);
+  const strata = content.strata.map(({ name }) => name).join(', ');
+  const inWords = words.inWords(formatCount(content.stations.length), strata);
+  const draw = (width: number) => planMap(input, { width, inWords, document, language });
+  const links = content.replacements.length === 0 ? '' : words.links;
+  const stacked = input.positionDetail === 'rounded' ? words.stacked : '';
+  return section('where', words.head, [
     draw(680) === null
-      ? paragraph(`No map is drawn. ${detailInWords(input)}`)
+      ? paragraph(words.noMap(detailInWords(input, language)))
       : figure(
           bothWidths((width) => draw(width) ?? ''),
-          caption,
+          words.caption(stacked, links),
         ),
   ]);
 }
 
-function replacementsSection(input: PlanPageInput): string {
+function replacementsSection(input: PlanPageInput, language: Language): string {
   if (input.content.replacements.length === 0) return '';
-  return section('replacements', words.replacements, [replacementTable(input)]);
+  const { replacements: words } = planPagePhrases(language);
+  return section('replacements', words.head, [replacementTable(input, language)]);
 }
 
-function againstSection(input: PlanPageInput): string {
+function againstSection(input: PlanPageInput, language: Language): string {
   const { against } = input;
   if (against === null) return '';
-  const strangers =
-    against.notInPlan.length === 0 ? '' : ` Worked and not in the plan: ${against.notInPlan.join(', ')}.`;
-  return section('against', words.against, [
-    paragraph(`${planAgainstSentence(against)}${strangers}`),
-    againstTable(input),
+  const { effort } = reportPhrases(language);
+  const strangers = against.notInPlan.length === 0 ? '' : effort.notInPlan(against.notInPlan.join(', '));
+  return section('against', planPagePhrases(language).against.head, [
+    paragraph(`${planAgainstSentence(against, language)}${strangers}`),
+    againstTable(input, language),
   ]);
-}
-
-function madeSection({ content }: PlanPageInput): string {
-  const { minimumSpacingM, allocation, revisits } = content;
-  const apart = minimumSpacingM === null ? '' : `, at least ${formatShort(minimumSpacingM)} m apart`;
-  return section('made', words.made, [
-    paragraph(
-      `${capital(methodWords[content.method])}${apart}; seed ${String(content.seed)}.${allocation === undefined ? '' : ` ${allocation}.`}${revisits === undefined ? '' : ` Fixed stations are those of ${revisits}.`}`,
-    ),
-    paragraph(words.made1),
-    ...(content.laid === null ? [] : [paragraph(words.made2)]),
-    ...spreadMarkup(content),
-  ]);
-}
-
-/** Lines that stand in from the edge are a list under the line before them. */
-function spreadMarkup(content: PlanPageInput['content']): string[] {
-  const markup: string[] = [];
-  let items: string[] = [];
-  const close = () => {
-    if (items.length > 0) markup.push(list(items));
-    items = [];
-  };
-  for (const text of spreadLines(content).filter((one) => one !== '')) {
-    if (text.startsWith(' ')) items.push(text.trim());
-    else {
-      close();
-      markup.push(paragraph(text));
-    }
-  }
-  close();
-  return markup;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,40 +1,44 @@
 /** What precision a plan promises, and what it costs; or why neither is known. */
 
+import type { Language } from '../catalogue/language.ts';
+import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
 import { paragraph, section } from '../html.ts';
 import { formatCount, formatShort } from '../numbers.ts';
-import type { PlanPageInput } from './plan-page-input.ts';
+import type { NoPrecision, PlanPageInput } from './plan-page-input.ts';
 import { precisionTable } from './plan-tables.ts';
-import { planPageWords as words } from './plan-words.ts';
 
-export function precisionSection(input: PlanPageInput): string {
-  const { precision } = input;
-  const known =
-    precision.reason === null
-      ? [
-          precisionTable(input),
-          ...(precision.unseen.length === 0
-            ? []
-            : [
-                paragraph(
-                  `Never met in ${precision.pilot}, so nothing can be promised: ${precision.unseen.join(', ')}.`,
-                  'quiet',
-                ),
-              ]),
-        ]
-      : [
-          paragraph(
-            `Not known without a pilot: ${precision.reason}${precision.pilot === null ? '' : ` (${precision.pilot})`}.`,
-            'question',
-          ),
-        ];
-  return section('precision', words.precision, [...known, paragraph(costInWords(input))]);
+export function precisionSection(input: PlanPageInput, language: Language): string {
+  const { pilot, reason } = input.precision;
+  const words = planPagePhrases(language).precision;
+  if (reason === null)
+    return section('precision', words.head, [
+      precisionTable(input, language),
+      ...unseenMarkup(input, language),
+      paragraph(costInWords(input, language)),
+    ]);
+  const why = reasonInWords(reason, language);
+  return section('precision', words.head, [
+    paragraph(pilot === null ? words.notKnown(why) : words.notKnownFrom(why, pilot), 'question'),
+    paragraph(costInWords(input, language)),
+  ]);
 }
 
-function costInWords({ content, stationsPerDay, dayCost }: PlanPageInput): string {
+function reasonInWords(reason: NoPrecision, language: Language): string {
+  const words = planPagePhrases(language).precision;
+  return reason.code === 'noSpreadIn' ? words.noSpreadIn(reason.strata.join(', ')) : words[reason.code];
+}
+
+function unseenMarkup({ precision: { pilot, unseen } }: PlanPageInput, language: Language): string[] {
+  if (pilot === null || unseen.length === 0) return [];
+  return [paragraph(planPagePhrases(language).precision.unseen(pilot, unseen.join(', ')), 'quiet')];
+}
+
+function costInWords({ content, stationsPerDay, dayCost }: PlanPageInput, language: Language): string {
+  const words = planPagePhrases(language).precision;
+  const short = (value: number) => formatShort(value, language);
   const stations = content.stations.filter(({ role }) => role === 'planned').length;
-  if (stationsPerDay === null)
-    return `What it costs is not known: nobody said how many of the ${formatCount(stations)} stations a boat works in a day.`;
+  if (stationsPerDay === null) return words.noRate(formatCount(stations));
   const days = Math.ceil(stations / stationsPerDay);
-  const money = dayCost === null ? '' : `, ${formatShort(days * dayCost)} at ${formatShort(dayCost)} a day`;
-  return `${formatCount(stations)} stations at ${formatShort(stationsPerDay)} a day are ${days === 1 ? '1 boat day' : `${formatCount(days)} boat days`}${money}; days lost to weather come on top.`;
+  const money = dayCost === null ? '' : words.money(short(days * dayCost), short(dayCost));
+  return words.cost(formatCount(stations), short(stationsPerDay), formatCount(days), money);
 }

@@ -3,6 +3,8 @@
 import { shorterWayDeg } from '../../planning/ground/plane.ts';
 import type { MapArea, Position } from '../../survey/map-area.ts';
 import type { PlannedStation } from '../../survey/plan-words.ts';
+import type { Language } from '../catalogue/language.ts';
+import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
 import { colours } from '../colours.ts';
 import { formatShort } from '../numbers.ts';
 import { bearing } from '../plan-lines.ts';
@@ -26,6 +28,7 @@ export function stationDetail(
     readonly areas: readonly { readonly area: MapArea; readonly isMask: boolean }[];
     readonly beltWidthM: number | null;
   },
+  language: Language,
 ): string | null {
   const ends = station.belts.flatMap(({ start, end }) => [start, end]);
   if (ends.length === 0) return null;
@@ -50,8 +53,10 @@ export function stationDetail(
   });
   const barM = roundM(60 / sheet.perMetre);
   const bar = barM * sheet.perMetre;
-  const words = `station ${station.code}: ${station.belts.length} belts on ${bearing(station, 'trueBearingDeg')} true`;
-  return drawing({ width, height }, words, [
+  const words = planPagePhrases(language).belts;
+  const bearings = bearing(station, 'trueBearingDeg', language);
+  const inWords = words.detailInWords(station.code, String(station.belts.length), bearings);
+  return drawing({ width, height }, inWords, [
     element('rect', {
       // A whole unit inside the drawing: a column of half pixels would cut the line off.
       x: 1,
@@ -69,9 +74,9 @@ export function stationDetail(
       fill: 'none',
       stroke: colours.ink,
     }),
-    write(width - 12, 36, 'N', { 'text-anchor': 'middle', 'font-size': 10 }),
+    write(width - 12, 36, words.north, { 'text-anchor': 'middle', 'font-size': 10 }),
     line(0, mapHeight + 12, bar, mapHeight + 12, { 'stroke-width': 2 }),
-    write(bar + 6, mapHeight + 16, `${formatShort(barM)} m`, { 'font-size': 11 }),
+    write(bar + 6, mapHeight + 16, `${formatShort(barM, language)} m`, { 'font-size': 11 }),
   ]);
 }
 

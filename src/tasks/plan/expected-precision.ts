@@ -3,7 +3,11 @@
 import { sampleVariance } from '../../maths/variance.ts';
 import { detectableOnLog } from '../../planning/size/detectable-change.ts';
 import { pilotFactor } from '../../planning/size/pilot-factor.ts';
-import type { ExpectedPrecision, SpeciesPrecision } from '../../report/plan-page/plan-page-input.ts';
+import type {
+  ExpectedPrecision,
+  NoPrecision,
+  SpeciesPrecision,
+} from '../../report/plan-page/plan-page-input.ts';
 import { Failure } from '../../survey/failure.ts';
 import type { PlanContent } from '../../survey/plan-words.ts';
 import type { Store } from '../../survey/store.ts';
@@ -19,24 +23,24 @@ export async function expectedPrecision(
     (a.starts ?? '') < (b.starts ?? '') ? -1 : 1,
   );
   const name = pilotName ?? surveys.filter((one) => one.name !== content.survey).at(-1)?.name ?? null;
-  if (name === null) return unknown(null, 'the book holds no earlier survey');
+  if (name === null) return unknown(null, { code: 'noEarlier' });
   let pilot: Pilot;
   try {
     pilot = await readPilot(store, { survey: name, species: [] });
   } catch (error) {
-    if (error instanceof Failure && pilotName === null) return unknown(name, 'it cannot be read');
+    if (error instanceof Failure && pilotName === null) return unknown(name, { code: 'unreadable' });
     throw error;
   }
   const missing = content.strata.filter((one) => !pilot.strata.some((known) => known.name === one.name));
   if (missing.length > 0) {
-    return unknown(name, `it shows no spread in ${missing.map((one) => one.name).join(', ')}`);
+    return unknown(name, { code: 'noSpreadIn', strata: missing.map((one) => one.name) });
   }
   const species = pilot.seen.flatMap((one) => precisionOf(one, content) ?? []);
-  if (species.length === 0) return unknown(name, 'it shows no spread of any species');
+  if (species.length === 0) return unknown(name, { code: 'noSpread' });
   return { pilot: name, reason: null, species, unseen: pilot.unseen.map((one) => labelOf(one.species)) };
 }
 
-function unknown(pilot: string | null, reason: string): ExpectedPrecision {
+function unknown(pilot: string | null, reason: NoPrecision): ExpectedPrecision {
   return { pilot, reason, species: [], unseen: [] };
 }
 

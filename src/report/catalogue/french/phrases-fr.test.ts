@@ -8,6 +8,8 @@ import { densityPhrases } from '../density-phrases.ts';
 import { explainPhrases } from '../explain-phrases.ts';
 import { harvestPhrases } from '../harvest-phrases.ts';
 import type { Language } from '../language.ts';
+import { planPagePhrases } from '../plan-page-phrases.ts';
+import { planPhrases } from '../plan-phrases.ts';
 import { reportPhrases } from '../report-phrases.ts';
 import { sensitivityPhrases } from '../sensitivity-phrases.ts';
 import { statusPhrases } from '../status-phrases.ts';
@@ -19,6 +21,8 @@ const themes = {
   density: densityPhrases,
   explain: explainPhrases,
   harvest: harvestPhrases,
+  plan: planPhrases,
+  planPage: planPagePhrases,
   report: reportPhrases,
   sensitivity: sensitivityPhrases,
   status: statusPhrases,

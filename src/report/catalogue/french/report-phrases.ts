@@ -110,10 +110,10 @@ export const reportPhrasesFr: ReportPhrases = {
     byDay: (survey) => s(`${survey} : stations de chaque jour`),
     planned: (planned, visited, replaced) =>
       s(
-        `${planned} stations étaient prévues, ${visited} d’entre elles visitées ; ${replaced} avaient été remplacées par la suivante de la liste.`,
+        `${planned} stations étaient prévues, ${visited} d’entre elles visitées ; ${replaced} ${replaced === '0' || replaced === '1' ? 'avait été remplacée' : 'avaient été remplacées'} par la suivante de la liste.`,
       ),
     handPicked: (planned, visited) =>
-      s(` Stations choisies à la main en plus : ${planned} prévues, ${visited} visitées.`),
+      s(` Stations choisies à la main en plus, prévues : ${planned}, visitées : ${visited}.`),
     ofPlan: (survey, plan, told) => s(`${survey}, plan ${plan} : ${told}`),
     notVisited: (codes) => s(` Non visitées : ${codes}.`),
     notInPlan: (codes) => s(` Visitées et hors du plan : ${codes}.`),
