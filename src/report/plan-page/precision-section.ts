@@ -3,7 +3,7 @@
 import type { Language } from '../catalogue/language.ts';
 import { planPagePhrases } from '../catalogue/plan-page-phrases.ts';
 import { paragraph, section } from '../html.ts';
-import { formatCount, formatShort } from '../numbers.ts';
+import { formatCount, formatShort, withDecimalMark } from '../numbers.ts';
 import type { NoPrecision, PlanPageInput } from './plan-page-input.ts';
 import { precisionTable } from './plan-tables.ts';
 
@@ -35,10 +35,19 @@ function unseenMarkup({ precision: { pilot, unseen } }: PlanPageInput, language:
 
 function costInWords({ content, stationsPerDay, dayCost }: PlanPageInput, language: Language): string {
   const words = planPagePhrases(language).precision;
-  const short = (value: number) => formatShort(value, language);
   const stations = content.stations.filter(({ role }) => role === 'planned').length;
   if (stationsPerDay === null) return words.noRate(formatCount(stations));
   const days = Math.ceil(stations / stationsPerDay);
-  const money = dayCost === null ? '' : words.money(short(days * dayCost), short(dayCost));
-  return words.cost(formatCount(stations), short(stationsPerDay), formatCount(days), money);
+  const money =
+    dayCost === null
+      ? ''
+      : words.money(moneyInWords(days * dayCost, language), moneyInWords(dayCost, language));
+  return words.cost(formatCount(stations), formatShort(stationsPerDay, language), formatCount(days), money);
+}
+
+/** Whole units in full, never rounded to three digits: it is a budget. Cents below a thousand, where there are any. */
+function moneyInWords(amount: number, language: Language): string {
+  return Number.isInteger(amount) || amount >= 1000
+    ? formatCount(amount)
+    : withDecimalMark(amount.toFixed(2), language);
 }
