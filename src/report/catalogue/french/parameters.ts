@@ -37,7 +37,7 @@ const recordWords: Readonly<Partial<Record<string, string>>> = {
   random: 'au hasard',
   fixed: 'fixe',
   'hand-picked': 'choisie à la main',
-  'a spare that nobody called up': 'une réserve que personne n’a appelée',
+  'a spare that nobody called up': 'une remplaçante que personne n’a appelée',
   dropped: 'abandonnée',
 };
 

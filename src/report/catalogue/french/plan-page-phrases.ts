@@ -96,7 +96,7 @@ export const planPagePhrasesFr: PlanPagePhrases = {
         `D’après la dispersion de ${pilot}. CV assuré : pas pire dans 8 campagnes de ce genre sur 10. Baisse et hausse : le plus petit changement par rapport à elle, en facteur, décelé 8 fois sur 10 à 95 % avec le CV assuré (formule, logarithme du rapport)`,
       ),
     unseen: (pilot, species) =>
-      s(`Jamais rencontrées dans ${pilot}, si bien que rien ne peut être promis : ${species}.`),
+      s(`Aucun animal vu dans ${pilot}, si bien que rien ne peut être promis : ${species}.`),
     notKnown: (reason) => s(`Inconnue sans campagne pilote : ${reason}.`),
     notKnownFrom: (reason, pilot) => s(`Inconnue sans campagne pilote : ${reason} (${pilot}).`),
     noEarlier: 'le carnet n’a pas de campagne antérieure',
@@ -163,7 +163,7 @@ export const planPagePhrasesFr: PlanPagePhrases = {
   made: {
     head: 'Comment le tirage a été fait',
     apart: (metres) => `, à ${metres} m au moins l’une de l’autre`,
-    method: (method, apart, seed) => s(`${method}${apart} ; graine ${seed}.`),
+    method: (method, apart, seed) => s(`${method}${apart} ; graine\u00a0${seed}.`),
     revisits: (survey) => ` Les stations fixes sont celles de ${survey}.`,
     chance: s(
       'Les stations sont des positions au hasard à l’intérieur des strates de la carte, une fois les fonds masqués ôtés, si bien que chaque endroit restant avait une chance connue. Ces positions ont été réparties sur le fond ; la réponse du même nombre de stations en est plus précise, et rien ne change à ce qui peut être choisi.',

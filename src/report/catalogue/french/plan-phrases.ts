@@ -41,7 +41,7 @@ export const planPhrasesFr: PlanPhrases = {
     spacingHead: s('Avec cet espacement, la chance d’un endroit d’être choisi :'),
     spacing: (stratum, low, high, luck, redraws) =>
       s(
-        `${stratum} : de ${low} à ${high} fois ce qu’elle serait sans lui ; un écart de 1 ± ${luck} peut venir du hasard des ${redraws} nouveaux tirages`,
+        `${stratum} : de ${low} à ${high} fois ce qu’elle serait sans lui ; ce qui est dans 1 ± ${luck} peut être dû au hasard des ${redraws} nouveaux tirages`,
       ),
     failed: (n) => ` (dont ${n} où la place a manqué)`,
     nearGiven: s(

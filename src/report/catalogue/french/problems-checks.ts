@@ -66,5 +66,5 @@ export const problemsChecksFr = {
   'digit-preference':
     '{value} des {lengths} longueurs[ de {recorder}] finissent par 0 ou 5, là où 20 % sont attendues ; ont-elles été mesurées ou arrondies ?',
   'planned-not-visited':
-    'sur les {of} stations prévues du plan {plan}, {missed} n’ont été ni visitées ni remplacées : {value} ; dites pourquoi dans le plan, ou prenez des réserves, car leurs strates ont moins de stations que prévu',
+    'sur les {of} stations prévues du plan {plan}, {missed} n’ont été ni visitées ni remplacées : {value} ; dites pourquoi dans le plan, ou prenez des remplaçantes, car leurs strates ont moins de stations que prévu',
 } as const satisfies Record<keyof typeof problemsChecks, string>;
