@@ -5,6 +5,7 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { allCommands, type CliCommand } from '../src/cli/commands.ts';
 import { run } from '../src/cli/run.ts';
+import { templateOfMany } from '../src/report/catalogue/fill.ts';
 import { problemTemplate } from '../src/report/catalogue/sentence.ts';
 import { type ProblemCode, problemSeverities } from '../src/survey/problem-codes.ts';
 
@@ -67,8 +68,9 @@ function questionsPage(): string {
   for (const [severity, title] of severities) {
     parts.push(`## ${title}`, '', '| code | sentence |', '|---|---|');
     for (const [code, its] of Object.entries(problemSeverities)) {
-      if (its === severity)
-        parts.push(`| \`${code}\` | ${problemTemplate('en', code as ProblemCode).replaceAll('|', '\\|')} |`);
+      if (its !== severity) continue;
+      const sentence = templateOfMany(problemTemplate('en', code as ProblemCode));
+      parts.push(`| \`${code}\` | ${sentence.replaceAll('|', '\\|')} |`);
     }
     parts.push('');
   }

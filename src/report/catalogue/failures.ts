@@ -51,7 +51,7 @@ export const failures: Readonly<Record<FailureCode, string>> = {
   'unknown-area-name':
     'there is no area “{name}” on the map of this book[; did you mean {nearest}?][; the areas are {known}]',
   'mask-reason-missing':
-    'a mask has to say why it is no ground[ ({count} do not)]; add --reason land, --reason closed or --reason "too deep"',
+    'a mask has to say why it is no ground[ ({count} {count:does|do} not)]; add --reason land, --reason closed or --reason "too deep"',
   'unknown-species-name':
     'there is no species “{name}” in this book[; did you mean {nearest}?][; the species are {known}]',
   'unknown-stratum-name':
@@ -78,7 +78,7 @@ export const failures: Readonly<Record<FailureCode, string>> = {
   'surveys-backwards':
     '“{earlier}” was before “{later}”, so a fall would read as a rise; write --from "{earlier}" --to "{later}"',
   'trend-needs-three':
-    'a trend needs at least three surveys, and there are {surveys}; compare two of them with “slateline change”',
+    'a trend needs at least three surveys, and there {surveys:is|are} {surveys}; compare two of them with “slateline change”',
   'impact-needs-control':
     '--impact and --control belong together: a place that was closed or opened, and one where nothing was done',
   'no-such-place-in-both':

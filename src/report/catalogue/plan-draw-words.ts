@@ -11,7 +11,7 @@ export const drawWords = {
   'plan-nothing-drawn':
     'no station is asked for anywhere; a plan needs at least 1, and 3 in a stratum to know a spread',
   'plan-stratum-crowded':
-    '{stratum}: {stations} stations in {areaHa} ha leave {eachM2} m² to each, and one station searches {searchedM2} m²; they would lie on one another: plan fewer',
+    '{stratum}: {stations} {stations:station|stations} in {areaHa} ha {stations:leaves|leave} {eachM2} m² to each, and one station searches {searchedM2} m²; they would lie on one another: plan fewer',
   'plan-position-unclear': 'hand-picked station {code}: {detail}',
   'plan-position-doubt': 'hand-picked station {code}: {detail} (planned at {position})',
   'plan-hand-picked-nowhere':
@@ -24,13 +24,13 @@ export const drawWords = {
   'plan-survey-has-plan':
     '{survey} has another plan already: {plans}; stations of the two may bear the same codes, and the report takes the one drawn last; replace that one with --accept if this is the same survey drawn again',
   'plan-belts-dropped':
-    'the {belts} belts laid at {stations} stations of the old draw went with it; lay them again (“slateline plan lay {plan}”), and take the old waypoints off the receiver',
+    'the {belts} {belts:belt|belts} laid at {stations} {stations:station|stations} of the old draw went with it; lay them again (“slateline plan lay {plan}”), and take the old waypoints off the receiver',
   'plan-fixed-none':
     'no station of {survey} can be visited again: none was drawn at random, has a position and lies in a stratum of the plan',
   'plan-fixed-unknown': '{survey} has no station {codes}; check the codes',
   'plan-fixed-left-out': 'not visited again, of {survey}: {codes} ({reason})',
   'plan-fixed-more-than-planned':
-    '{stratum}: {fixed} stations of the earlier survey lie there; {stations} of them were taken by lot, as many as are planned',
+    '{stratum}: {fixed} stations of the earlier survey lie there; {stations} of them {stations:was|were} taken by lot, as many as are planned',
   'plan-balance-poor':
     '{stratum}: {share} of simple random draws would be spread as well as this one; another seed is another draw, but choose no seed by its map: say so if you do',
   'plan-masks-dropped': '{stratum}: {areaHa} ha ({share}) taken off before the draw: {masks}',

@@ -20,14 +20,17 @@ const sentences: Readonly<Record<PlanProblemCode, string>> = {
   'plan-no-spread-anywhere':
     'all stations of the earlier survey showed the same density, so nothing says how uneven the animals are; use typed values',
   'plan-stratum-without-spread':
-    '{stratum}: all stations showed the same, spread 0, so the rule alone gives none there, and {stations} stations are the minimum. Nothing seen at a few stations is no proof of nothing there',
+    '{stratum}: all stations showed the same, spread 0, so the rule alone gives none there, and {stations} {stations:station is|stations are} the minimum. Nothing seen at a few stations is no proof of nothing there',
   'plan-minimum-needs-more':
-    '{stations} stations are too few: {strata} strata with at least {minimum} each need {needed}; plan more, merge strata, or lower --minimum',
+    '{stations} {stations:station is|stations are} too few: {strata} {strata:stratum|strata} with at least {minimum} each need {needed}; plan more, merge strata, or lower --minimum',
   'plan-budget-too-small':
-    'the budget of {budget} is too small: {minimum} stations in each stratum cost {needed}; merge strata or lower --minimum',
-  'plan-ground-too-small': '{stations} stations do not fit: the strata hold {room} at most',
-  'plan-stratum-full': '{stratum} holds {stations} stations and no more; the others went elsewhere',
-  'plan-pilot-too-small': 'the spread rests on {stations} stations; at least {atLeast} are needed to see one',
+    'the budget of {budget} is too small: {minimum} {minimum:station|stations} in each stratum cost {needed}; merge strata or lower --minimum',
+  'plan-ground-too-small':
+    '{stations} {stations:station does|stations do} not fit: the strata hold {room} at most',
+  'plan-stratum-full':
+    '{stratum} holds {stations} {stations:station|stations} and no more; the others went elsewhere',
+  'plan-pilot-too-small':
+    'the spread rests on {stations} {stations:station|stations}; at least {atLeast} are needed to see one',
   'plan-pilot-lone-station':
     '{survey}: only one station was searched in {strata}, and one station shows no spread; merge strata in the book, plan from another survey, or use typed values',
   'plan-pilot-no-counts':
@@ -35,11 +38,11 @@ const sentences: Readonly<Record<PlanProblemCode, string>> = {
   'plan-pilot-stratum-empty':
     '{survey}: no station was searched in {strata}; the plan leaves that ground out',
   'plan-pilot-none-seen':
-    '{species}: none at {stations} stations of {survey} ({areaM2} m² searched), 95 % sure below {belowPerHa} per ha; how uneven they are cannot be known, so no CV is planned[; {moreStations} stations without one would put it below {moreBelowPerHa} per ha]',
+    '{species}: none at {stations} {stations:station|stations} of {survey} ({areaM2} m² searched), 95 % sure below {belowPerHa} per ha; how uneven they are cannot be known, so no CV is planned[; {moreStations} {moreStations:station|stations} without one would put it below {moreBelowPerHa} per ha]',
   'plan-pilot-stratum-none-seen':
     '{species}: none seen in {strata} in {survey}, so the plan counts on none there; a few would make the survey less exact than said',
   'plan-pilot-stations-unused':
-    '{species}: {stations} stations of {survey} were hand-picked, lost or not resolved and have no say here',
+    '{species}: {stations} {stations:station|stations} of {survey} {stations:was|were} hand-picked, lost or not resolved and {stations:has|have} no say here',
   'plan-pilot-fewer-strata':
     '{species}: looked for in {strata} only in {survey}, so it has no part in a plan of all strata; name it alone (--species)',
   'plan-goal-unclear': 'say one goal: --cv 0.2, --margin 0.3 or --change 0.5; {given} were given',
@@ -55,23 +58,26 @@ const sentences: Readonly<Record<PlanProblemCode, string>> = {
   'plan-days-need-rate': '{what} needs --stations-a-day: how many stations the boat works in one day',
   'plan-change-is-none': 'a change by the factor 1 is no change; 0.5 is a halving, 2 a doubling',
   'plan-few-in-stratum':
-    '{stratum} would have {stations} stations; below 3 the spread there is hardly known[. Merge it with {other}, the most alike, before the draw, or plan 3]',
+    '{stratum} would have {stations} {stations:station|stations}; below 3 the spread there is hardly known[. Merge it with {other}, the most alike, before the draw, or plan 3]',
   'plan-stratum-unknown':
     'there is no stratum "{name}" here[; did you mean "{nearest}"?][; known are {known}]',
   'plan-leaves-strata':
     'the plan has no stations in {strata}, which {survey} had; the two surveys would not speak of the same ground',
   'plan-no-variance-between':
     'stations were alike; nothing limits the number of transects at one station but the dive',
-  'plan-change-not-tellable': '{stations} stations in all leave nothing to tell a change from chance',
+  'plan-change-not-tellable':
+    '{stations} {stations:station|stations} in all {stations:leaves|leave} nothing to tell a change from chance',
   'plan-ground-not-found':
-    '{stratum}: {tries} tries found {found} positions of {wanted}; is its area a thin line, or masked away?',
+    '{stratum}: {tries} tries found {found} {found:position|positions} of {wanted}; is its area a thin line, or masked away?',
   'plan-spacing-leaves-too-few':
-    '{stratum}: {wanted} stations at least {spacingM} m apart do not fit; {found} were found in {tried} tries. Ask for fewer, or less spacing',
-  'plan-spares-short': '{stratum}: {found} spare stations of {wanted} were found',
+    '{stratum}: {wanted} stations at least {spacingM} m apart do not fit; {found} {found:was|were} found in {tried} tries. Ask for fewer, or less spacing',
+  'plan-spares-short': '{stratum}: {found} spare {found:station|stations} of {wanted} {found:was|were} found',
   'plan-too-many-candidates':
     '{stratum}: a grid of {spacingM} m has {candidates} places, more than {most}; choose a wider one',
-  'plan-too-few-candidates': '{stratum}: {candidates} places for {wanted} stations; choose a finer grid',
-  'plan-fixed-exceed-stations': '{stratum}: {fixed} fixed stations are more than the {stations} planned',
+  'plan-too-few-candidates':
+    '{stratum}: {candidates} {candidates:place|places} for {wanted} {wanted:station|stations}; choose a finer grid',
+  'plan-fixed-exceed-stations':
+    '{stratum}: {fixed} fixed {fixed:station is|stations are} more than the {stations} planned',
   'plan-fixed-outside': 'fixed station {code} lies outside {stratum}; it cannot speak for it',
   'plan-hand-picked-outside':
     'hand-picked station {code} lies outside {stratum}; it is planned all the same and speaks only for itself',
@@ -90,7 +96,7 @@ const sentences: Readonly<Record<PlanProblemCode, string>> = {
   'plan-lone-station':
     '{stratum} has one planned station: the report will have no standard error for it, nor for the whole',
   'plan-rehearsal-too-few':
-    '{stations} stations cannot be rehearsed over {strata} strata: without two in each there is no spread, and that takes {needed}',
+    '{stations} {stations:station|stations} cannot be rehearsed over {strata} {strata:stratum|strata}: without two in each there is no spread, and that takes {needed}',
   'plan-density-missing': '{species}: no density is expected in {strata}; give one, or leave the species out',
 };
 

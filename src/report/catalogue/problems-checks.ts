@@ -32,9 +32,9 @@ export const problemsChecks = {
   'end-far-from-start':
     'the end {value}[ ({chart})] lies {distance} from the start; which of the two is right[: is the end {suggestion}]?',
   'boat-too-fast':
-    'station {value} lies {distance} away and was left {minutes} minutes before; which times or positions are right?',
+    'station {value} lies {distance} away and was left {minutes} {minutes:minute|minutes} before; which times or positions are right?',
   'random-without-plan':
-    'this station is marked random and has no planned position[, as {planned} of {of} random ones have]; was it drawn, or {suggestion}?',
+    'this station is marked random and has no planned position[, as {planned} of {of} random ones {planned:has|have}]; was it drawn, or {suggestion}?',
   'belt-length-unusual':
     'belts of {value} m[ (transect {where})] where {plannedM} m were planned; what was searched[: {suggestion} m]?',
   'belt-width-unusual':
@@ -42,9 +42,9 @@ export const problemsChecks = {
   'done-but-short':
     'belts of {value} m[ (transect {where})] are marked done where {plannedM} m were planned; were they cut short, and why[, or is it {suggestion} m]?',
   'more-transects-than-planned':
-    '{value} transects where {planned} were planned; does {last} belong to this station?',
+    '{value} {value:transect|transects} where {planned} {planned:was|were} planned; does {last} belong to this station?',
   'fewer-transects-than-planned':
-    '{value} transects where {planned} were planned; are the others lost, not done, or not yet entered?',
+    '{value} {value:transect|transects} where {planned} {planned:was|were} planned; are the others lost, not done, or not yet entered?',
   'depth-outside-stratum':
     'a depth of {value} m in stratum {stratum}[, which goes {range}]; is the depth right, or the stratum?',
   'cover-not-whole': 'the bottom cover adds up to {value} %; what is missing, or counted twice?',
@@ -63,5 +63,5 @@ export const problemsChecks = {
   'digit-preference':
     '{value} of {lengths} lengths[ of {recorder}] end in 0 or 5, where 20 % are expected; were they measured or rounded?',
   'planned-not-visited':
-    'of {of} planned stations of plan {plan}, {missed} were neither visited nor replaced: {value}; say why in the plan, or take spares for them, as the strata have fewer than was reckoned with',
+    'of {of} planned {of:station|stations} of plan {plan}, {missed} {missed:was|were} neither visited nor replaced: {value}; say why in the plan, or take spares for them, as the strata have fewer than was reckoned with',
 } as const satisfies Partial<Record<ProblemCode, string>>;

@@ -18,7 +18,7 @@ export const problemsReading = {
     'the column “{value}” is not one this table knows, and it was not read[; did you mean {suggestion}?]',
   'repeated-column': 'the column “{value}” stands here twice; keep one of them',
   'row-too-long':
-    'this row has {cells} cells and the table {columns} columns (beyond them: “{value}”); is there a comma in a text without quotes?',
+    'this row has {cells} cells and the table {columns} {columns:column|columns} (beyond them: “{value}”); is there a comma in a text without quotes?',
   'missing-value': '{column} is empty, and this row needs it',
   'not-a-number': '{column} is “{value}”, which is not a number[; did you mean {suggestion}?]',
   'number-out-of-range': '{column} is {value}; it should be {range}[; did you mean {suggestion}?]',
@@ -38,7 +38,7 @@ export const problemsReading = {
     '{column} holds {letters} letters, and a cell holds at most {limit}; is a quote open somewhere above?',
   'file-encoding-assumed':
     'this text is not written in UTF-8; it was read as Windows-1252 (Western European), so look at the letters with accents, or save it as CSV in UTF-8',
-  'rows-above-header': '{rows} rows above the header (“{value}”) were not read',
+  'rows-above-header': '{rows} {rows:row|rows} above the header (“{value}”) {rows:was|were} not read',
   'repeated-header': 'the header row stands here again; it was not read as data',
   'second-table':
     'this row looks like the header of another table[ ({table})]; give each table a sheet or file of its own, or let a mapping name both with headerRow and lastRow',
@@ -69,5 +69,5 @@ export const problemsReading = {
     '{column} is {value}; was it measured, or does it stand for “not known”? A mapping can name such numbers under missing',
   'coordinates-differ':
     '{degrees} degrees stand here and “{written}” in {position}; which is right? The degrees were taken',
-  'more-of-the-same': '{count} more of the kind “{code}” are not listed',
+  'more-of-the-same': '{count} more of the kind “{code}” {count:is|are} not listed',
 } as const satisfies Partial<Record<ProblemCode, string>>;

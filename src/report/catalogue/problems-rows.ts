@@ -18,8 +18,9 @@ export const problemsRows = {
   'lengths-without-count':
     'animals were measured here[ ({value})] and not counted; give the count of all animals, measured ones included[: at least {suggestion}?]',
   'more-lengths-than-animals':
-    '{value} animals were measured[, but {count} counted]; the count includes the measured ones[; {suggestion}?]',
+    '{value} {value:animal was|animals were} measured[, but {count} counted]; the count includes the measured ones[; {suggestion}?]',
   'count-on-lost-transect':
     'a count of {value} stands on a transect that is marked lost or not done[ ({status})]; which is right?',
-  'none-seen-but-counted': 'the box “none seen” is ticked, and {value} animals are counted; which is right?',
+  'none-seen-but-counted':
+    'the box “none seen” is ticked, and {value} {value:animal is|animals are} counted; which is right?',
 } as const satisfies Partial<Record<ProblemCode, string>>;

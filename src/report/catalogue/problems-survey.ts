@@ -15,7 +15,7 @@ export const problemsSurvey = {
     '{species} was counted but is not on the list of what was looked for; was it looked for at every station?',
   'targets-assumed': 'no list of target species was given; taken as looked for: {species}',
   'selection-unknown':
-    'nobody wrote down how the stations were chosen[ ({stations} of {of} stations)]; they are treated as random',
+    'nobody wrote down how the stations were chosen[ ({stations} of {of} {of:station|stations})]; they are treated as random',
   'selection-mixed':
     'random and hand-picked stations stand together[ ({random} and {handPicked})]; only the random ones speak for the area',
   'station-small-area':

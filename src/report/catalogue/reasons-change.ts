@@ -21,9 +21,9 @@ export const reasonsChange = {
     'Left out, because only one of the surveys worked there: {dropped}; compared: {common}',
   'change-species-dropped': 'Looked for in one of the surveys only, and not compared: {species}',
   'change-hand-picked':
-    '{stations} stations were picked by hand: they tell a change at these stations and speak for no other place',
+    '{stations} {stations:station was|stations were} picked by hand: {stations:it tells a change at this station and speaks|they tell a change at these stations and speak} for no other place',
   'change-hand-picked-left-out':
-    '{stations} hand-picked stations are not in the comparison: they speak for no other place',
+    '{stations} hand-picked {stations:station is|stations are} not in the comparison: {stations:it speaks|they speak} for no other place',
   'change-place-moved':
     'Stations {stations} bear one code in both surveys but lie more than {distanceM} m apart: they are taken as different places',
   'change-no-common-stratum':
@@ -41,7 +41,7 @@ export const reasonsChange = {
   'trend-hand-picked':
     'The stations of a survey were picked by hand, and a trend of them would speak for no other place: compare two surveys at the stations worked in both with change',
   'trend-too-few':
-    'A trend of {species} needs surveys at three different times with animals, a spread and a common part, and there are {surveys}: compare two of them with change',
+    'A trend of {species} needs surveys at three different times with animals, a spread and a common part, and there {surveys:is|are} {surveys}: compare two of them with change',
   'trend-none-seen-in':
     'None was recorded in {surveys}: a zero has no logarithm, so the line is that of the other surveys alone, and a stock that vanished or came back is not in it',
   'trend-no-spread-in': 'No spread can be given for {surveys}, so it is not on the line',

@@ -29,5 +29,5 @@ export const reasonsOnPaper = {
   'change-other-observers':
     'No recorder worked in both surveys ({from}; later {to}): a change may be one of the people',
   'trend-too-few':
-    'A trend of {species} takes three surveys at different times in which it was recorded and has a spread; so far there is {surveys}',
+    'A trend of {species} takes three surveys at different times in which it was recorded and has a spread; so far there {surveys:is|are} {surveys}',
 } as const satisfies Partial<Record<ReasonCode, string>>;

@@ -25,7 +25,7 @@ export const reasonsValues = {
   'fitted-range-unknown':
     'The lengths from which the pair was made are not told: nobody can see where it stops holding',
   'lengths-borrowed':
-    'The lengths of {animals} animals ({percent} % of those counted) are borrowed from their station or stratum, or else from the survey',
+    'The lengths of {animals} {animals:animal|animals} ({percent} % of those counted) are borrowed from their station or stratum, or else from the survey',
   'no-correction':
     'The spread about the pair is not told, so the curve is used as it stands: it gives middle weights, a few per cent below mean ones',
   'parameters-unknown':
@@ -37,20 +37,20 @@ export const reasonsValues = {
   'mean-weights-differ':
     'The published mean weights go from {lowG} to {highG} g; the range is made from the lowest and the highest, and no number in it is better than another',
   'mean-weight-no-error': 'The mean weight has no standard error: the interval holds that of the count alone',
-  'few-weighed': 'The pair rests on {animals} weighed animals: weigh more, over all lengths',
+  'few-weighed': 'The pair rests on {animals} weighed {animals:animal|animals}: weigh more, over all lengths',
   'no-own-weights':
     'No weights of your own for {species}: bring a length-weight pair or a mean weight with “slateline values --add FILE.csv”, or let the program choose (--pair auto)',
   'too-few-weighed':
-    'Only {animals} {state} animals of {species} were weighed; a length-weight line needs {least} of different lengths',
+    'Only {animals} {state} {animals:animal|animals} of {species} {animals:was|were} weighed; a length-weight line needs {least} of different lengths',
   'weights-without-state':
-    '{animals} weighed animals are left out, because nobody wrote whether they were live, gutted, salted or dried',
+    '{animals} weighed {animals:animal is|animals are} left out, because nobody wrote whether {animals:it was|they were} live, gutted, salted or dried',
   'weighings-impossible':
-    '{animals} weighed animals are left out of the line, because no body has such a weight at its length (the first: {lengthMm} mm, {weightG} g); look at the sheet',
+    '{animals} weighed {animals:animal is|animals are} left out of the line, because no body has such a weight at its length (the first: {lengthMm} mm, {weightG} g); look at the sheet',
   'conversion-used': 'From {from} to {to} with {percent} % ({source})',
   'conversion-bounds':
     'From {from} to {to} only bounds are known, {lowPercent} to {highPercent} % ({source}): a range, and no number in it is better than another',
   'other-measure':
-    '{animals} animals were measured in another way than those of the pair ({measure}): their weights may be off',
+    '{animals} {animals:animal was|animals were} measured in another way than those of the pair ({measure}): {animals:its weight|their weights} may be off',
 } as const satisfies Partial<Record<ReasonCode, string>>;
 
 /** What a biomass can be held for, as it stands in the sentence `accepted`. */

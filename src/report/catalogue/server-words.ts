@@ -43,17 +43,17 @@ const english = {
     'internal error: a fault of the program, not of your data; what was written before stands',
   // what is missing on a station
   'no-transects': 'no transect was entered',
-  'fewer-transects': '{transects} of {planned} transects were entered',
+  'fewer-transects': '{transects} of {planned} {planned:transect was|transects were} entered',
   'blank-transect': 'transect {transect} is blank: enter what was seen, or mark “none seen”',
   'partial-without-reason': 'transect {transect} was not swum in full, and nobody wrote why',
   'selection-unknown': 'nobody wrote how the station was chosen (random, fixed, hand-picked)',
   // dives against typed limits
   divesPerDay: '{found} dives; the limit typed is {typed} a day',
-  minutesPerDay: '{found} minutes under water; the limit typed is {typed} a day',
-  surfaceIntervalMin: '{found} minutes between two dives; the limit typed is at least {typed}',
+  minutesPerDay: '{found} {found:minute|minutes} under water; the limit typed is {typed} a day',
+  surfaceIntervalMin: '{found} {found:minute|minutes} between two dives; the limit typed is at least {typed}',
   maxDepthM: '{found} m deep; the limit typed is {typed} m',
   // long work
-  'step-reading': 'reading[ {name}][, {rows} rows]',
+  'step-reading': 'reading[ {name}][, {rows} {rows:row|rows}]',
   'step-comparing': 'comparing with the book',
   'step-estimating': 'estimating and drawing',
   'step-starting': 'starting',
@@ -97,7 +97,7 @@ const french: Readonly<Record<ServerCode, string>> = {
     'les écrans ne sont pas encore construits : lancez « npm run build », puis de nouveau « slateline serve »',
   'internal-error': 'erreur interne : un défaut du programme, pas de vos données ; ce qui était écrit reste',
   'no-transects': 'aucune bande n’a été saisie',
-  'fewer-transects': '{transects} bandes saisies sur {planned}',
+  'fewer-transects': '{transects} {transects:bande saisie|bandes saisies} sur {planned}',
   'blank-transect':
     'la bande {transect} n’est pas remplie : saisissez ce qui a été vu, ou cochez « rien vu »',
   'partial-without-reason':
@@ -105,10 +105,11 @@ const french: Readonly<Record<ServerCode, string>> = {
   'selection-unknown':
     'personne n’a écrit comment la station a été choisie (au hasard, fixe, choisie à la main)',
   divesPerDay: '{found} plongées ; la limite saisie est de {typed} par jour',
-  minutesPerDay: '{found} minutes sous l’eau ; la limite saisie est de {typed} par jour',
-  surfaceIntervalMin: '{found} minutes entre deux plongées ; la limite saisie est d’au moins {typed}',
+  minutesPerDay: '{found} {found:minute|minutes} sous l’eau ; la limite saisie est de {typed} par jour',
+  surfaceIntervalMin:
+    '{found} {found:minute|minutes} entre deux plongées ; la limite saisie est d’au moins {typed}',
   maxDepthM: '{found} m de profondeur ; la limite saisie est de {typed} m',
-  'step-reading': 'lecture[ de {name}][, {rows} lignes]',
+  'step-reading': 'lecture[ de {name}][, {rows} {rows:ligne|lignes}]',
   'step-comparing': 'comparaison avec le carnet',
   'step-estimating': 'estimation et dessin',
   'step-starting': 'démarrage',

@@ -3,7 +3,7 @@ import { type FailureCode, failureParameters } from '../../../survey/failure.ts'
 import { problemSeverities } from '../../../survey/problem-codes.ts';
 import { problemOf } from '../../../survey/problem-of.ts';
 import { failures } from '../failures.ts';
-import { slotsOf } from '../fill.ts';
+import { slotsOf, templateOfMany } from '../fill.ts';
 import { reasons } from '../reasons.ts';
 import { reportWords } from '../report-words.ts';
 import { failureSentence, problemTemplate, sentence } from '../sentence.ts';
@@ -54,7 +54,7 @@ test('no English word is left in a French sentence', () => {
 
 /** Slots, options of the command line, commands and what is to be typed into a table are no words of the sentence. */
 function withoutSigns(text: string): string {
-  return text
+  return templateOfMany(text)
     .replaceAll(/\{\w+\}/g, '')
     .replaceAll(/«\u00a0[^»{]*»/g, '')
     .replaceAll(/--[a-z-]+(?: [a-z]+| "[^"]*")?/g, '')

@@ -4,9 +4,9 @@ import type { observersWords } from '../observers-words.ts';
 
 export const observersWordsFr = {
   'observers-too-few-pairs':
-    'Comptées par deux plongeurs : {pairs} bandes où l’un au moins en a vu ; à moins de 3 il n’y a pas de limites ; faites parcourir plus de bandes par un second plongeur (passage 2)',
+    'Comptées par deux plongeurs : {pairs} {pairs:bande|bandes} où l’un au moins en a vu ; à moins de 3 il n’y a pas de limites ; faites parcourir plus de bandes par un second plongeur (passage 2)',
   'observers-neither-saw':
-    'Sur {belts} bandes ni l’un ni l’autre n’en a vu : ils n’y sont d’accord sur rien, et elles ne sont pas dans la comparaison',
+    'Sur {belts} {belts:bande|bandes} ni l’un ni l’autre n’en a vu : ils n’y sont d’accord sur rien, et {belts:elle n’est|elles ne sont} pas dans la comparaison',
   'observers-no-person':
     'Une bande ne dit pas qui l’a parcourue : les passages 1 et 2 sont comparés, quels que soient les plongeurs, et les deux ont pu changer de place d’une bande à l’autre',
   'observers-few-animals':
@@ -23,5 +23,6 @@ export const observersWordsFr = {
     'Seconds passages non comparés, parce que l’un des deux a été perdu ou attend encore une réponse ({count}) : station/bande {belts}',
   'observers-swim-alone':
     'Passages non comparés, parce que seuls les passages 1 et 2 d’une bande le sont, et que ceux-ci n’ont pas de passage 1 ou sont ultérieurs ({count}) : station/bande (passage) {belts}',
-  'observers-unnamed': 'Aux {stations} stations concernées, personne n’est écrit comme ayant noté',
+  'observers-unnamed':
+    '{stations:À|Aux} {stations} {stations:station|stations concernées}, personne n’est écrit comme ayant noté',
 } as const satisfies Record<keyof typeof observersWords, string>;

@@ -34,7 +34,7 @@ export const problemsChecksFr = {
   'end-far-from-start':
     'la fin {value}[ ({chart})] est à {distance} du début ; lequel des deux est juste[ : la fin est-elle {suggestion}] ?',
   'boat-too-fast':
-    'la station {value} est à {distance} et a été quittée {minutes} minutes avant ; quelles heures ou positions sont justes ?',
+    'la station {value} est à {distance} et a été quittée {minutes} {minutes:minute|minutes} avant ; quelles heures ou positions sont justes ?',
   'random-without-plan':
     'cette station est marquée « au hasard » et n’a pas de position prévue[, comme {planned} des {of} stations tirées au hasard] ; a-t-elle été tirée, ou {suggestion} ?',
   'belt-length-unusual':
@@ -44,21 +44,21 @@ export const problemsChecksFr = {
   'done-but-short':
     'bandes de {value} m[ (bande {where})] marquées parcourues là où {plannedM} m étaient prévus ; ont-elles été écourtées, et pourquoi[, ou est-ce {suggestion} m] ?',
   'more-transects-than-planned':
-    '{value} bandes là où {planned} étaient prévues ; la bande {last} appartient-elle à cette station ?',
+    '{value} {value:bande|bandes} là où {planned} {planned:était prévue|étaient prévues} ; la bande {last} appartient-elle à cette station ?',
   'fewer-transects-than-planned':
-    '{value} bandes là où {planned} étaient prévues ; les autres sont-elles perdues, pas faites, ou pas encore saisies ?',
+    '{value} {value:bande|bandes} là où {planned} {planned:était prévue|étaient prévues} ; les autres sont-elles perdues, pas faites, ou pas encore saisies ?',
   'depth-outside-stratum':
     'une profondeur de {value} m dans la strate {stratum}[, qui va {range}] ; est-ce la profondeur qui est juste, ou la strate ?',
   'cover-not-whole':
     'la couverture du fond fait {value} % en tout ; que manque-t-il, ou qu’est-ce qui est compté deux fois ?',
   'species-outside-depth':
-    '{species} à {value} m[ (bande {transect}, {count} comptés)], mais on la connaît {range} ; est-ce bien cette espèce ?',
+    '{species} à {value} m[ (bande {transect}, {count} {count:compté|comptés})], mais on la connaît {range} ; est-ce bien cette espèce ?',
   'species-outside-habitat':
     '{species} dans {value}[ (strate {stratum} : {where})], mais on la connaît dans {habitats} ; est-ce bien cette espèce, ou la liste est-elle incomplète ?',
   'length-unit-slip':
-    '{value} mm[ et {more} autres], mais {species} va de {least} à {most} mm ; saisi en {unit} ? {suggestion} ?',
+    '{value} mm[ et {more} {more:autre|autres}], mais {species} va de {least} à {most} mm ; saisi en {unit} ? {suggestion} ?',
   'length-outside-range':
-    '{value} mm[ et {more} autres], mais {species} va[ de {least}][ à {most}] mm ; est-ce mesuré ainsi ?',
+    '{value} mm[ et {more} {more:autre|autres}], mais {species} va[ de {least}][ à {most}] mm ; est-ce mesuré ainsi ?',
   'count-stopped-at-cap':
     '{value} des {dense} comptages de {cap} animaux ou plus s’arrêtent juste à {cap}, tous mesurés[ ({where})] ; le comptage après la dernière longueur a-t-il été oublié ?',
   'count-outlier':
@@ -66,5 +66,5 @@ export const problemsChecksFr = {
   'digit-preference':
     '{value} des {lengths} longueurs[ de {recorder}] finissent par 0 ou 5, là où 20 % sont attendues ; ont-elles été mesurées ou arrondies ?',
   'planned-not-visited':
-    'sur les {of} stations prévues du plan {plan}, {missed} n’ont été ni visitées ni remplacées : {value} ; dites pourquoi dans le plan, ou prenez des remplaçantes, car leurs strates ont moins de stations que prévu',
+    'sur {of} {of:station prévue|stations prévues} du plan {plan}, {missed} {missed:n’a été ni visitée ni remplacée|n’ont été ni visitées ni remplacées} : {value} ; dites pourquoi dans le plan, ou prenez des remplaçantes, car leurs strates ont moins de stations que prévu',
 } as const satisfies Record<keyof typeof problemsChecks, string>;

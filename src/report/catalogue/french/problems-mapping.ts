@@ -8,11 +8,11 @@ export const problemsMappingFr = {
   'mapping-file-missing':
     'la correspondance nomme le fichier « {file} »[, feuille « {sheet} »], qui n’est pas parmi les fichiers donnés[ ; est-ce {suggestion} ?]',
   'left-out-by-rule':
-    '{rows} lignes[ de {file}] ont été laissées de côté par la règle « {rule} » de la correspondance',
+    '{rows} {rows:ligne|lignes}[ de {file}] {rows:a été laissée|ont été laissées} de côté par la règle « {rule} » de la correspondance',
   'first-of-several':
     '{column} de « {key} » dans {table} vaut « {value} » ici et « {kept} » plus haut ; la première valeur a été gardée',
   'added-together':
-    '{rows} lignes de {table} ont été ajoutées à une ligne précédente sur la même espèce et la même bande',
+    '{rows} {rows:ligne|lignes} de {table} {rows:a été ajoutée|ont été ajoutées} à une ligne précédente sur la même espèce et la même bande',
   'read-by-rule':
     '{cells} cases de {column} dans {table} ont été lues par la règle {rule} de la correspondance',
   'asked-by-rule': '« {value} » : la correspondance demande que quelqu’un regarde cette ligne ({rule})',

@@ -18,7 +18,7 @@ export const problemsReadingFr = {
     'ce tableau ne connaît pas la colonne « {value} » ; elle n’a pas été lue[ ; est-ce {suggestion} ?]',
   'repeated-column': 'la colonne « {value} » est deux fois ici ; n’en gardez qu’une',
   'row-too-long':
-    'cette ligne a {cells} cases et le tableau {columns} colonnes (au-delà : « {value} ») ; y a-t-il une virgule dans un texte sans guillemets ?',
+    'cette ligne a {cells} cases et le tableau {columns} {columns:colonne|colonnes} (au-delà : « {value} ») ; y a-t-il une virgule dans un texte sans guillemets ?',
   'missing-value': '{column} est vide, et cette ligne en a besoin',
   'not-a-number': '{column} vaut « {value} », qui n’est pas un nombre[ ; est-ce {suggestion} ?]',
   'number-out-of-range': '{column} vaut {value} ; il faudrait {range}[ ; est-ce {suggestion} ?]',
@@ -39,7 +39,8 @@ export const problemsReadingFr = {
     '{column} contient {letters} lettres, et une case en tient au plus {limit} ; un guillemet est-il resté ouvert plus haut ?',
   'file-encoding-assumed':
     'ce texte n’est pas écrit en UTF-8 ; il a été lu comme Windows-1252 (Europe occidentale) : regardez les lettres accentuées, ou enregistrez-le en CSV (UTF-8)',
-  'rows-above-header': '{rows} lignes au-dessus de l’en-tête (« {value} ») n’ont pas été lues',
+  'rows-above-header':
+    '{rows} {rows:ligne|lignes} au-dessus de l’en-tête (« {value} ») {rows:n’a pas été lue|n’ont pas été lues}',
   'repeated-header': 'la ligne d’en-tête revient ici ; elle n’a pas été lue comme donnée',
   'second-table':
     'cette ligne ressemble à l’en-tête d’un autre tableau[ ({table})] ; donnez à chaque tableau sa feuille ou son fichier, ou nommez les deux dans une correspondance avec headerRow et lastRow',
@@ -71,5 +72,6 @@ export const problemsReadingFr = {
     '{column} vaut {value} ; est-ce mesuré, ou cela veut-il dire « inconnu » ? Une correspondance peut nommer de tels nombres sous missing',
   'coordinates-differ':
     '{degrees} degrés ici, et « {written} » dans {position} ; lequel est juste ? Les degrés ont été pris',
-  'more-of-the-same': '{count} autres du genre « {code} » ne sont pas montrés',
+  'more-of-the-same':
+    '{count} {count:autre|autres} du genre « {code} » {count:n’est pas montré|ne sont pas montrés}',
 } as const satisfies Record<keyof typeof problemsReading, string>;

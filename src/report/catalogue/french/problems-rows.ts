@@ -19,9 +19,9 @@ export const problemsRowsFr = {
   'lengths-without-count':
     'des animaux ont été mesurés ici[ ({value})] et non comptés ; donnez le nombre de tous les animaux, mesurés compris[ : au moins {suggestion} ?]',
   'more-lengths-than-animals':
-    '{value} animaux ont été mesurés[, mais {count} comptés] ; le nombre comprend les animaux mesurés[ ; {suggestion} ?]',
+    '{value} {value:animal a été mesuré|animaux ont été mesurés}[, mais {count} {count:compté|comptés}] ; le nombre comprend les animaux mesurés[ ; {suggestion} ?]',
   'count-on-lost-transect':
-    '{value} animaux sont notés sur une bande marquée perdue ou pas faite[ ({status})] ; lequel est juste ?',
+    '{value} {value:animal est noté|animaux sont notés} sur une bande marquée perdue ou pas faite[ ({status})] ; lequel est juste ?',
   'none-seen-but-counted':
-    'la case « rien vu » est cochée, et {value} animaux sont comptés ; lequel est juste ?',
+    'la case « rien vu » est cochée, et {value} {value:animal est compté|animaux sont comptés} ; lequel est juste ?',
 } as const satisfies Record<keyof typeof problemsRows, string>;

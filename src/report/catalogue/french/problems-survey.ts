@@ -18,7 +18,7 @@ export const problemsSurveyFr = {
   'targets-assumed':
     'aucune liste d’espèces cherchées n’a été donnée ; sont prises comme cherchées : {species}',
   'selection-unknown':
-    'personne n’a écrit comment les stations ont été choisies[ ({stations} stations sur {of})] ; elles sont traitées comme tirées au hasard',
+    'personne n’a écrit comment les stations ont été choisies[ ({stations} {stations:station|stations} sur {of})] ; elles sont traitées comme tirées au hasard',
   'selection-mixed':
     'stations tirées au hasard et stations choisies à la main sont mêlées[ ({random} et {handPicked})] ; seules les premières parlent pour le secteur',
   'station-small-area':

@@ -21,9 +21,9 @@ export const reasonsChangeFr = {
     'Laissé de côté, parce qu’une seule des campagnes y a travaillé : {dropped} ; comparé : {common}',
   'change-species-dropped': 'Cherchées dans une seule des campagnes, et non comparées : {species}',
   'change-hand-picked':
-    '{stations} stations ont été choisies à la main : elles disent un changement à ces stations et ne parlent pour aucun autre lieu',
+    '{stations} {stations:station a été choisie|stations ont été choisies} à la main : {stations:elle dit un changement à cette station et ne parle|elles disent un changement à ces stations et ne parlent} pour aucun autre lieu',
   'change-hand-picked-left-out':
-    '{stations} stations choisies à la main ne sont pas dans la comparaison : elles ne parlent pour aucun autre lieu',
+    '{stations} {stations:station choisie à la main n’est|stations choisies à la main ne sont} pas dans la comparaison : {stations:elle ne parle|elles ne parlent} pour aucun autre lieu',
   'change-place-moved':
     'Les stations {stations} portent le même code dans les deux campagnes mais sont à plus de {distanceM} m : elles sont prises pour des lieux différents',
   'change-no-common-stratum':

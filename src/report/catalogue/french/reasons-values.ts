@@ -25,7 +25,7 @@ export const reasonsValuesFr = {
   'fitted-range-unknown':
     'Les longueurs dont la paire est tirée ne sont pas dites : personne ne voit où elle cesse de valoir',
   'lengths-borrowed':
-    'Les longueurs de {animals} animaux ({percent} % des animaux comptés) sont prises à leur station ou à leur strate, sinon à la campagne',
+    'Les longueurs de {animals} {animals:animal|animaux} ({percent} % des animaux comptés) sont prises à leur station ou à leur strate, sinon à la campagne',
   'no-correction':
     'La dispersion autour de la paire n’est pas dite ; la courbe est prise telle quelle : elle donne des poids médians, quelques pour cent au-dessous des poids moyens',
   'parameters-unknown':
@@ -38,20 +38,21 @@ export const reasonsValuesFr = {
     'Les poids moyens publiés vont de {lowG} à {highG} g ; la fourchette est faite du plus bas et du plus haut, et aucun nombre n’y vaut mieux qu’un autre',
   'mean-weight-no-error':
     'Le poids moyen n’a pas d’erreur type : l’intervalle ne contient que celle du comptage',
-  'few-weighed': 'La paire repose sur {animals} animaux pesés : pesez-en plus, de toutes longueurs',
+  'few-weighed':
+    'La paire repose sur {animals} {animals:animal pesé|animaux pesés} : pesez-en plus, de toutes longueurs',
   'no-own-weights':
     'Aucun poids à vous pour {species} : apportez une paire longueur-poids ou un poids moyen avec « slateline values --add FICHIER.csv », ou laissez le programme choisir (--pair auto)',
   'too-few-weighed':
-    'Seuls {animals} animaux à l’état {state} de {species} ont été pesés ; une droite longueur-poids en demande {least} de longueurs différentes',
+    '{animals:Seul|Seuls} {animals} {animals:animal|animaux} à l’état {state} de {species} {animals:a été pesé|ont été pesés} ; une droite longueur-poids en demande {least} de longueurs différentes',
   'weights-without-state':
-    '{animals} animaux pesés sont laissés de côté, parce que personne n’a écrit s’ils étaient vivants, éviscérés, salés ou séchés',
+    '{animals} {animals:animal pesé est laissé|animaux pesés sont laissés} de côté, parce que personne n’a écrit {animals:s’il était vivant, éviscéré, salé ou séché|s’ils étaient vivants, éviscérés, salés ou séchés}',
   'weighings-impossible':
-    '{animals} animaux pesés sont laissés hors de la droite, parce qu’aucun corps n’a un tel poids à sa longueur (le premier : {lengthMm} mm, {weightG} g) ; regardez la fiche',
+    '{animals} {animals:animal pesé est laissé|animaux pesés sont laissés} hors de la droite, parce qu’aucun corps n’a un tel poids à sa longueur (le premier : {lengthMm} mm, {weightG} g) ; regardez la fiche',
   'conversion-used': 'De {from} à {to} par {percent} % ({source})',
   'conversion-bounds':
     'De {from} à {to} on ne connaît que des bornes, {lowPercent} à {highPercent} % ({source}) : une fourchette, et aucun nombre n’y vaut mieux qu’un autre',
   'other-measure':
-    '{animals} animaux ont été mesurés autrement que ceux de la paire ({measure}) : leurs poids peuvent être faux',
+    '{animals} {animals:animal a été mesuré|animaux ont été mesurés} autrement que ceux de la paire ({measure}) : {animals:son poids peut|leurs poids peuvent} être faux',
 } as const satisfies Record<keyof typeof reasonsValues, string>;
 
 export const holdsOfWeightsFr = {

@@ -10,7 +10,7 @@ export const richnessWordsFr = {
   'richness-species-dropped':
     'Pas cherchées sur chaque bande, et laissées hors de la comparaison : {species}',
   'richness-little-effort':
-    'L’effort commun est faible : {animals} animaux (le moins de stations : {stations}), autant que pour {small}, et {percent} % des animaux de {large} ; si peu montrent à peine les espèces rares, et une différence peut échapper',
+    'L’effort commun est faible : {animals} {animals:animal|animaux} (le moins de stations : {stations}), autant que pour {small}, et {percent} % des animaux de {large} ; si peu montrent à peine les espèces rares, et une différence peut échapper',
   'richness-hand-picked':
     'Choisies à la main : {stations} des stations ; leurs espèces sont celles des lieux visités et ne parlent pour aucun autre lieu',
 } as const satisfies Record<keyof typeof richnessWords, string>;
