@@ -1,6 +1,7 @@
 /** Problems for people: stops first, then questions; many alike are counted, not repeated. */
 
 import { sentence } from '../report/catalogue/sentence.ts';
+import { counted } from '../survey/counted.ts';
 import type { Problem, Severity } from '../survey/message.ts';
 
 const order: readonly Severity[] = ['stop', 'explain', 'note'];
@@ -26,6 +27,7 @@ export function problemLines(problems: readonly Problem[]): readonly string[] {
 
 /** How many of each, for one closing line. */
 export function problemCounts(problems: readonly Problem[]): string {
-  const count = (severity: Severity) => problems.filter((problem) => problem.severity === severity).length;
-  return `${count('stop')} stops, ${count('explain')} questions, ${count('note')} notes`;
+  const count = (severity: Severity) =>
+    counted(problems.filter((problem) => problem.severity === severity).length, words[severity]);
+  return order.map(count).join(', ');
 }

@@ -1,6 +1,7 @@
 /** Densities as a table for the command line, survey by survey, with what has to be said below it. */
 
 import type { DensityAnswer } from '../estimates/answers.ts';
+import { counted } from '../survey/counted.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { leftOutLines } from './left-out-lines.ts';
@@ -47,7 +48,7 @@ function columns(confidence: number, answers: readonly DensityAnswer[]): readonl
 }
 
 function seenAt(answer: DensityAnswer): string {
-  return `${answer.stationsWithSpecies} of ${answer.stations} stations`;
+  return `${answer.stationsWithSpecies} of ${counted(answer.stations, 'station')}`;
 }
 
 function intervalCell(answer: DensityAnswer): string {

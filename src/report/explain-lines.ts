@@ -1,6 +1,7 @@
 /** Where a number comes from, line by line: stations, strata, sums, spread, interval, and what was left out. */
 
 import type { ExplainedStation, ExplainedStratum, Explanation } from '../estimates/explain/explanation.ts';
+import { counted } from '../survey/counted.ts';
 import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { explainWords } from './catalogue/explain-words.ts';
@@ -51,7 +52,7 @@ function answerLine(
 function stratumLines(stratum: ExplainedStratum, { of, isWhole }: Explanation): readonly string[] {
   const area = stratum.areaHa === null ? 'area not known' : `${exact(stratum.areaHa)} ha`;
   const members = isWhole ? '' : `, ${formatCount(stratum.memberCount)} of them inside`;
-  const stations = `${formatCount(stratum.stationCount)} ${stratum.stationCount === 1 ? 'station' : 'stations'}`;
+  const stations = counted(formatCount(stratum.stationCount), 'station');
   return [
     `${stratum.stratum}: ${area}, ${stations}${members}${of === 'size' ? '' : `, ${estimatorWords[stratum.estimator]}`}`,
     ...textTable(stationColumns(stratum, of, isWhole), stratum.stations).split('\n'),

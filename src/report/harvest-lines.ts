@@ -1,6 +1,7 @@
 /** Harvest options for the command line: the answer, every step with its numbers, and the table of other choices. */
 
 import type { Catch, Closure, HarvestAnswer, LegalShare } from '../estimates/harvest/harvest-answer.ts';
+import { counted } from '../survey/counted.ts';
 import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { harvestPhrases } from './catalogue/harvest-phrases.ts';
@@ -94,7 +95,7 @@ function closureSentence(closure: Closure, language: Language): string {
 
 function catchInWords({ animals, tonnes }: Catch): string {
   const weight = tonnes === null ? '' : ` (${formatTonnes(tonnes)} t)`;
-  return `${formatCount(animals)} animals${weight}`;
+  return `${counted(formatCount(animals), 'animal')}${weight}`;
 }
 
 function closureSection({ closure, ruleUntold }: HarvestAnswer): readonly string[] {

@@ -1,6 +1,7 @@
 /** What other choices would mean: a table in animals, tonnes and share of the stock. */
 
 import type { Catch, HarvestAnswer, HarvestOption } from '../estimates/harvest/harvest-answer.ts';
+import { counted } from '../survey/counted.ts';
 import { type Language, sentence } from './catalogue/sentence.ts';
 import { formatCount, formatShort, formatSignificant, withDecimalMark } from './numbers.ts';
 import { type Column, textTable } from './text-table.ts';
@@ -41,7 +42,7 @@ function optionName(option: HarvestOption): string {
     case 'closed-zone':
       return `nothing taken in zone “${option.choice}”`;
     case 'rotation':
-      return `rotation: each part opened every ${option.choice} years`;
+      return `rotation: each part opened every ${option.choice === '1' ? 'year' : `${option.choice} years`}`;
     case 'quota':
       return `quota of ${option.choice} a year`;
   }
@@ -59,7 +60,7 @@ function optionCell(option: HarvestOption, i: number): string {
 function quotaLine(option: HarvestOption, catches: readonly Catch[]): readonly string[] {
   if (option.kind !== 'quota' || option.animals === null) return [];
   const other = option.choice.endsWith('t')
-    ? ` (${formatCount(option.animals)} animals)`
+    ? ` (${counted(formatCount(option.animals), 'animal')})`
     : option.tonnes === null
       ? ''
       : ` (${formatTonnes(option.tonnes)} t)`;

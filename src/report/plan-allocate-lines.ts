@@ -1,5 +1,6 @@
 /** Stations over strata, for the command line: the split in one sentence, then its table and what precision to expect. */
 
+import { counted } from '../survey/counted.ts';
 import type { Species } from '../survey/words.ts';
 import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
 import { speciesNames } from './species-names.ts';
@@ -47,7 +48,7 @@ export function planAllocateLines(split: SplitToTell, minimum: number): readonly
   const cost = split.cost === null ? '' : `, cost ${formatShort(split.cost)}`;
   const from = split.survey === null ? 'From typed strata' : `Spread as seen in ${split.survey}`;
   return [
-    `${formatCount(split.stations)} stations${cost}: ${parts.join(', ')}.`,
+    `${counted(formatCount(split.stations), 'station')}${cost}: ${parts.join(', ')}.`,
     '',
     `${from}; split ${rules[split.rule]}, at least ${formatCount(minimum)} in each stratum.`,
     '',

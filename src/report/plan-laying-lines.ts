@@ -1,5 +1,6 @@
 /** Belts of a plan for the command line: one row a belt, stations apart. */
 
+import { counted } from '../survey/counted.ts';
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
 import type { Language } from './catalogue/language.ts';
@@ -12,7 +13,7 @@ export function layingLines(content: PlanContent): readonly string[] {
   if (laid === null) return [];
   const stations = content.stations.filter(({ belts }) => belts.length > 0);
   return [
-    `${formatCount(stations.length)} stations, each ${formatCount(laid.belts)} belts of ${formatShort(laid.beltLengthM)} m with ${formatShort(laid.gapM)} m between; ${modelInWords(laid)}, for ${laid.forDate}.`,
+    `${counted(formatCount(stations.length), 'station')}, each ${counted(formatCount(laid.belts), 'belt')} of ${formatShort(laid.beltLengthM)} m${laid.belts === 1 ? '' : ` with ${formatShort(laid.gapM)} m between`}; ${modelInWords(laid)}, for ${laid.forDate}.`,
     `Inside: the share of belt on its ground, ${laid.beltWidthM === null ? 'along its line (no width given)' : `over its whole width of ${formatShort(laid.beltWidthM)} m`}. Room: degrees off the bearing before a belt leaves it.`,
     '',
     textTable<PlannedStation>(

@@ -1,6 +1,7 @@
 /** A plan of the book for the command line: what it asks of each stratum, then its stations in the order of the list. */
 
 import { planCounts } from '../planning/draw/drawn-plan.ts';
+import { counted } from '../survey/counted.ts';
 import type { PlanContent, PlannedStation } from '../survey/plan-words.ts';
 import { writePosition } from '../survey/position-notation.ts';
 import type { Language } from './catalogue/language.ts';
@@ -29,7 +30,7 @@ export function planHeadLines(name: string, content: PlanContent): readonly stri
   const picked = rows.reduce((sum, row) => sum + row.handPicked, 0);
   const apart = minimumSpacingM === null ? '' : `, at least ${formatShort(minimumSpacingM)} m apart`;
   return [
-    `Plan ${name}${survey === null ? '' : ` for ${survey}`}${drawn === 1 ? ': 1 station' : `: ${formatCount(drawn)} stations`}${picked === 0 ? '' : ` and ${formatCount(picked)} hand-picked`} in ${strataInWords(rows.length)}.`,
+    `Plan ${name}${survey === null ? '' : ` for ${survey}`}: ${counted(formatCount(drawn), 'station')}${picked === 0 ? '' : ` and ${formatCount(picked)} hand-picked`} in ${strataInWords(rows.length)}.`,
     ...(decision === null ? [] : [`To decide: ${decision}`]),
     `Drawn on ${drawnOn} by ${drawnBy}: ${planPhrases('en').methods[content.method]}${apart}; seed ${String(seed)}.`,
     ...(content.allocation === undefined ? [] : [`${content.allocation}.`]),
@@ -37,7 +38,7 @@ export function planHeadLines(name: string, content: PlanContent): readonly stri
     ...(laid === null
       ? []
       : [
-          `Belts laid on ${laid.on} for ${laid.forDate}: ${formatCount(laid.belts)} of ${formatShort(laid.beltLengthM)} m with ${formatShort(laid.gapM)} m between${laid.beltWidthM === null ? '' : `, ${formatShort(laid.beltWidthM)} m wide`}; ${modelInWords(laid)}.`,
+          `Belts laid on ${laid.on} for ${laid.forDate}: ${formatCount(laid.belts)} of ${formatShort(laid.beltLengthM)} m${laid.belts === 1 ? '' : ` with ${formatShort(laid.gapM)} m between`}${laid.beltWidthM === null ? '' : `, ${formatShort(laid.beltWidthM)} m wide`}; ${modelInWords(laid)}.`,
         ]),
   ];
 }
@@ -50,7 +51,7 @@ export function modelInWords(laid: NonNullable<PlanContent['laid']>, language: L
 }
 
 function strataInWords(n: number): string {
-  return n === 1 ? '1 stratum' : `${formatCount(n)} strata`;
+  return counted(formatCount(n), 'stratum', 'strata');
 }
 
 export type PlanStratumRow = PlanContent['strata'][number] & {

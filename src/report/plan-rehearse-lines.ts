@@ -3,6 +3,7 @@
 import type { RehearsalOption } from '../planning/rehearse/more-stations.ts';
 import type { RehearsalStratum } from '../planning/rehearse/rehearsal-request.ts';
 import type { RehearsedSpecies } from '../planning/rehearse/rehearse-survey.ts';
+import { counted } from '../survey/counted.ts';
 import type { Species } from '../survey/words.ts';
 import { changeInWords, luckInWords, oneIn, timesInTen } from './change-words.ts';
 import { formatCount, formatShare, formatShort, formatSignificant } from './numbers.ts';
@@ -30,7 +31,7 @@ export function planRehearseLines(told: RehearsalToTell): readonly string[] {
   const { stations, surveys, confidence, interval, seed } = base.rehearsal;
   const strata = told.strata.map((one) => `${formatCount(one.stations)} in ${one.name}`).join(', ');
   return [
-    `${told.plan === null ? 'A survey' : `Plan ${told.plan}`} of ${formatCount(stations)} stations (${strata}), carried out ${formatCount(surveys)} times with the densities and clumping of ${told.survey}:`,
+    `${told.plan === null ? 'A survey' : `Plan ${told.plan}`} of ${counted(formatCount(stations), 'station')} (${strata}), carried out ${surveys === 1 ? 'once' : `${formatCount(surveys)} times`} with the densities and clumping of ${told.survey}:`,
     '',
     ...base.rehearsal.species.flatMap((one) => sentencesOf(one, told, label(one.species))),
     ...more.flatMap((option) => ['', ...gains(base, option, label)]),
@@ -63,7 +64,7 @@ function sentencesOf(one: RehearsedSpecies, told: RehearsalToTell, name: string)
 /** Few animals, or an earlier survey that no later one can make more certain. */
 function whyUndecided(one: RehearsedSpecies, { falseAlarms, survey }: RehearsalToTell): string {
   if (one.expectedAnimals < 10)
-    return ` (about ${formatSignificant(one.expectedAnimals, 2)} animals are expected in all)`;
+    return ` (about ${counted(formatSignificant(one.expectedAnimals, 2), 'animal is', 'animals are')} expected in all)`;
   const earlierCv = falseAlarms.find((each) => each.species === one.species)?.earlierCv ?? 0;
   return ` (${survey} has a CV of ${formatShare(earlierCv)}, this survey of ${formatShare(one.expectedCv)})`;
 }
@@ -83,10 +84,7 @@ function gains(
   option: RehearsalOption,
   label: (species: string) => string,
 ): readonly string[] {
-  const days =
-    option.boatDays === null
-      ? ''
-      : `${formatCount(option.boatDays)} more boat ${option.boatDays === 1 ? 'day' : 'days'}, `;
+  const days = option.boatDays === null ? '' : `${counted(formatCount(option.boatDays), 'more boat day')}, `;
   const rows = option.rehearsal.species.flatMap((after, i) => {
     const before = base.rehearsal.species[i]!;
     const name = label(after.species);

@@ -1,12 +1,13 @@
+import { counted } from '../survey/counted.ts';
 import { formatCount } from './numbers.ts';
 import type { SizeSettings } from './plan-size-shapes.ts';
 
 /** "38 stations, 10 boat days, cost 12 000". */
 export function effortInWords(stations: number, { stationsPerDay, dayCost }: SizeSettings): string {
-  const words = [`${formatCount(stations)} stations`];
+  const words = [counted(formatCount(stations), 'station')];
   if (stationsPerDay !== null) {
     const days = Math.ceil(stations / stationsPerDay);
-    words.push(`${formatCount(days)} boat ${days === 1 ? 'day' : 'days'}`);
+    words.push(counted(formatCount(days), 'boat day'));
     if (dayCost !== null) words.push(`cost ${formatCount(days * dayCost)}`);
   }
   return words.join(', ');

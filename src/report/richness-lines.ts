@@ -1,6 +1,7 @@
 /** Numbers of species as text: what may be said at equal effort first, then the table. */
 
 import type { RichnessRow } from '../estimates/richness/compare-richness.ts';
+import { counted } from '../survey/counted.ts';
 import type { Reason } from '../survey/message.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatCount, formatShare, formatSignificant } from './numbers.ts';
@@ -53,12 +54,14 @@ function headline({ rows, reason, species, asWideByChance }: RichnessToSay): str
 }
 
 function effort({ commonStations, commonAnimals, species, rows }: RichnessToSay): string {
-  const stations = commonStations === 1 ? '1 station' : `${commonStations} stations`;
+  const stations = counted(commonStations, 'station');
   const alike =
-    rows.length === 1 ? 'All' : `Each at ${stations}, and at ${formatCount(commonAnimals)} animals`;
+    rows.length === 1
+      ? 'All'
+      : `Each at ${stations}, and at ${counted(formatCount(commonAnimals), 'animal')}`;
   return rows.length === 1
-    ? `  ${alike} ${stations} and ${formatCount(commonAnimals)} animals; ${species.length} species were looked for on every belt`
-    : `  ${alike}, the fewest that any of them has; of ${species.length} species that were looked for on every belt`;
+    ? `  ${alike} ${stations} and ${counted(formatCount(commonAnimals), 'animal')}; ${species.length} species ${species.length === 1 ? 'was' : 'were'} looked for on every belt`
+    : `  ${alike}, the fewest that any of them has; of ${species.length} species that ${species.length === 1 ? 'was' : 'were'} looked for on every belt`;
 }
 
 function table({ commonStations, commonAnimals, rows, reason }: RichnessToSay): readonly string[] {

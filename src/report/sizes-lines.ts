@@ -1,6 +1,7 @@
 /** Sizes as a table for the command line. */
 
 import type { SizesAnswer } from '../estimates/answers.ts';
+import { counted } from '../survey/counted.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
 import { formatCount, formatInterval, formatShare, formatSignificant } from './numbers.ts';
@@ -59,7 +60,7 @@ function notes(answers: readonly SizesAnswer[]): readonly string[] {
     const borrowed =
       answer.borrowedAnimals > 0
         ? [
-            `  ${row}: ${formatCount(answer.borrowedAnimals)} animals were counted where none was measured; their sizes are borrowed from their station or stratum`,
+            `  ${row}: ${counted(formatCount(answer.borrowedAnimals), 'animal was', 'animals were')} counted where none was measured; ${answer.borrowedAnimals === 1 ? 'its size is borrowed from its' : 'their sizes are borrowed from their'} station or stratum`,
           ]
         : [];
     return answer.reason === null ? borrowed : [`  ${row}: ${sentence('en', answer.reason)}`, ...borrowed];

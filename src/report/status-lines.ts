@@ -6,6 +6,7 @@ import type {
   SizeShare,
   StatusAnswer,
 } from '../estimates/status/status-answer.ts';
+import { counted } from '../survey/counted.ts';
 import type { Reason } from '../survey/message.ts';
 import type { Species } from '../survey/words.ts';
 import { sentence } from './catalogue/sentence.ts';
@@ -153,7 +154,7 @@ function sizeLines(
   words: Wording,
 ): readonly string[] {
   if (density.animals === 0) return [];
-  const n = `${formatCount(measured)} of ${formatCount(density.animals)} animals measured`;
+  const n = `${formatCount(measured)} of ${counted(formatCount(density.animals), 'animal')} measured`;
   const nameOf = speciesNames(words.species);
   const named = (one: SizeShare) => ({ ...one, reason: reasonInPeoplesWords(one.reason, nameOf) });
   const lines = atMaturity.map(

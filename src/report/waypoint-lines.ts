@@ -1,5 +1,6 @@
 /** Waypoints for the command line: what went out, and what came back beside the plan. */
 
+import { counted } from '../survey/counted.ts';
 import type { Position } from '../survey/map-area.ts';
 import { writePosition } from '../survey/position-notation.ts';
 import { formatCount, formatShort } from './numbers.ts';
@@ -48,7 +49,7 @@ export function waypointsInLines(
   const met = rows.filter(({ waypoint, by }) => waypoint !== null && by !== 'sent');
   const metres = (value: number | null) => (value === null ? '' : formatShort(Math.round(value)));
   return [
-    `${formatCount(read.waypoints)} waypoints and ${formatCount(read.trackPoints)} track points; ${formatCount(met.length)} of ${formatCount(rows.length)} stations have a waypoint.`,
+    `${counted(formatCount(read.waypoints), 'waypoint')} and ${counted(formatCount(read.trackPoints), 'track point')}; ${formatCount(met.length)} of ${counted(formatCount(rows.length), 'station')} ${met.length === 1 || rows.length === 1 ? 'has' : 'have'} a waypoint.`,
     '',
     textTable<InRow>(
       [

@@ -2,6 +2,7 @@
 
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { counted } from '../survey/counted.ts';
 import { Failure } from '../survey/failure.ts';
 import type { Photo, RecordKind } from '../survey/words.ts';
 import { placeActs } from './act-clocks.ts';
@@ -70,7 +71,7 @@ export async function verifyBook({ folder, backups }: VerifyOrder): Promise<Veri
 function verifyBackup(folder: string): Verified {
   const manifest = readManifest(folder)!;
   const faults = backupFaults(folder, manifest);
-  const what = `${manifest.book.revisions} revisions and ${manifest.photos.length} photos as they were copied`;
+  const what = `${counted(manifest.book.revisions, 'revision')} and ${counted(manifest.photos.length, 'photo')} as they were copied`;
   const finding = { check: 'backup', sound: faults.length === 0, detail: faults.join('; ') || what } as const;
   return { dataVersion: manifest.book.dataVersion, findings: [finding] };
 }
@@ -108,7 +109,7 @@ function referencesFinding({ sqlite }: BookDatabase): Finding {
   const sound = broken.length === 0;
   const detail = sound
     ? 'every record finds the ones it names'
-    : `${broken.length} records name one that is not there`;
+    : `${counted(broken.length, 'record names', 'records name')} one that is not there`;
   return { check: 'references', sound, detail };
 }
 
@@ -185,7 +186,7 @@ function photosFinding({ folder, backups }: VerifyOrder, records: readonly Photo
     const more = wrong.length > 5 ? `; ${wrong.length} in all` : '';
     return { check: 'photos', sound: false, detail: `${wrong.slice(0, 5).join('; ')}${more}` };
   }
-  const here = `${photoPaths(folder).length} files, ${own.length} photos of the book with the bytes they came with`;
+  const here = `${counted(photoPaths(folder).length, 'file')}, ${counted(own.length, 'photo')} of the book with the bytes ${own.length === 1 ? 'it' : 'they'} came with`;
   const compared =
     newest === undefined ? 'no backup to compare with' : `${copied.length} as in the last backup`;
   return { check: 'photos', sound: true, detail: `${here}; ${compared}` };
@@ -197,7 +198,7 @@ function clocksFinding(database: BookDatabase): Finding {
   const odd = acts.filter((act) => !act.clockBelieved);
   const detail =
     odd.length === 0
-      ? `${acts.length} acts, their clocks in order`
-      : `${odd.length} of ${acts.length} acts were signed by a clock that disagrees with their order; the order is kept`;
+      ? `${counted(acts.length, 'act, its clock', 'acts, their clocks')} in order`
+      : `${odd.length} of ${acts.length} acts ${odd.length === 1 ? 'was' : 'were'} signed by a clock that disagrees with their order; the order is kept`;
   return { check: 'clocks', sound: true, detail };
 }

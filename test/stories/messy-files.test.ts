@@ -104,7 +104,7 @@ describe.skipIf(!present.d1)('seagrass belts, two passes each (D1)', () => {
     ).toBe(4500);
     expect(table(book.imported, 'lengths')).toMatchObject({ read: 4500, refused: 129 + 1 + 73 + 3 + 3 });
     expect(leftOut(book.imported).join('\n')).toMatch(
-      /129 rows .*no_obs[\s\S]*1 rows .*an animal without a number/,
+      /129 rows .*no_obs[\s\S]*1 row .*an animal without a number/,
     );
   });
 

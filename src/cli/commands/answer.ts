@@ -1,4 +1,5 @@
 import { formatCount } from '../../report/numbers.ts';
+import { counted } from '../../survey/counted.ts';
 import { answerProblem } from '../../tasks/answer.ts';
 import { checkedRow } from '../checked-row.ts';
 import { type CommonOptions, commandOf, numberOption } from '../command.ts';
@@ -74,8 +75,8 @@ async function answerFor(io: Io, options: AnswerOptions): Promise<void> {
 }
 
 function linesOf(answered: number, marked: number, { answer, who }: AnswerOptions): readonly string[] {
-  const questions = answered === 1 ? '1 question' : `${formatCount(answered)} questions`;
-  const belts = marked === 1 ? '1 blank transect' : `${formatCount(marked)} blank transects`;
+  const questions = counted(formatCount(answered), 'question');
+  const belts = counted(formatCount(marked), 'blank transect');
   return [
     `Answered: ${questions} with “${answer}”, by ${who}.`,
     ...(marked > 0 ? [`Marked “none seen”: ${belts}.`] : []),

@@ -1,6 +1,7 @@
 import { join, resolve } from 'node:path';
 import { formatCount } from '../../report/numbers.ts';
 import { type BackupMade, backupBook } from '../../store/backup-book.ts';
+import { counted } from '../../survey/counted.ts';
 import { type CommonOptions, commandOf, numberOption } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
 import type { Io } from '../io.ts';
@@ -45,7 +46,7 @@ function printMade(io: Io, { json: _, ...settings }: BackupOptions, made: Backup
 function printForPeople(io: Io, { path, book, photos, removed, sameDisk }: BackupMade): void {
   io.stdout(`Backup made and compared: ${path}\n`);
   io.stdout(
-    `Data version ${book.dataVersion}, ${formatCount(book.revisions)} revisions, ${formatCount(photos)} photos\n`,
+    `Data version ${book.dataVersion}, ${counted(formatCount(book.revisions), 'revision')}, ${counted(formatCount(photos), 'photo')}\n`,
   );
   for (const old of removed) io.stdout(`Oldest removed: ${old}\n`);
   if (!sameDisk) return;

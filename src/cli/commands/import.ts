@@ -2,6 +2,7 @@ import { readMapping } from '../../exchange/mapping.ts';
 import { readTables } from '../../exchange/read-tables.ts';
 import { formatCount } from '../../report/numbers.ts';
 import { textTable } from '../../report/text-table.ts';
+import { counted } from '../../survey/counted.ts';
 import type { Problem } from '../../survey/message.ts';
 import { type TableName, type TableTotals, tableNames } from '../../survey/table-rows.ts';
 import { importRows } from '../../tasks/import/import-rows.ts';
@@ -49,7 +50,7 @@ async function importPaths(paths: readonly string[], options: ImportOptions, io:
     const parsed = mapping === null ? null : readMapping(mapping.content, mapping.name);
     const usable = collected.problems.length === 0 && parsed?.value !== null;
     const read = await readTables(usable ? collected.files : [], parsed?.value ?? null, ({ file, rows }) =>
-      progress.step(`${file}: ${rows} rows`),
+      progress.step(`${file}: ${counted(rows, 'row')}`),
     );
     progress.step('comparing with the book');
     const result = await importRows(

@@ -1,6 +1,7 @@
 import { stops } from '../../planning/size/plan-problem.ts';
 import { planProblemLines } from '../../report/catalogue/plan-words.ts';
 import { bearing } from '../../report/plan-lines.ts';
+import { counted } from '../../survey/counted.ts';
 import { writePosition } from '../../survey/position-notation.ts';
 import { planReplace, type ReplaceResult } from '../../tasks/plan/replace.ts';
 import { type CommonOptions, commandOf } from '../command.ts';
@@ -65,6 +66,6 @@ function linesOf({ dropped, replacement, sparesLeft, plan }: ReplaceResult): rea
     plan.content.laid !== null && course === '' ? ' It has no belts yet: “slateline plan lay”.' : '';
   return [
     `${dropped.code} is dropped; ${replacement.code} takes its place at ${writePosition(replacement.position)}${belts}.${lay}`,
-    `${dropped.stratum}: ${sparesLeft === 1 ? '1 spare' : `${sparesLeft} spares`} left.`,
+    `${dropped.stratum}: ${counted(sparesLeft, 'spare')} left.`,
   ];
 }

@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { formatCount } from '../../report/numbers.ts';
 import { openBook } from '../../store/book-folder.ts';
 import { restoreBook } from '../../store/restore-book.ts';
+import { counted } from '../../survey/counted.ts';
 import { Failure } from '../../survey/failure.ts';
 import { type CommonOptions, commandOf } from '../command.ts';
 import type { CliCommand } from '../commands.ts';
@@ -31,7 +32,7 @@ export const restoreCommand: CliCommand = {
         }
         io.stdout(`Restored ${restored.backup}, made at ${madeAt}, to ${options.book}\n`);
         io.stdout(
-          `Data version ${dataVersion}, ${formatCount(revisions)} revisions, ${formatCount(photos)} photos\n`,
+          `Data version ${dataVersion}, ${counted(formatCount(revisions), 'revision')}, ${counted(formatCount(photos), 'photo')}\n`,
         );
         if (movedAside !== null) io.stdout(`The book that was there lies in ${movedAside}\n`);
       }),

@@ -4,6 +4,7 @@ import { sentence } from '../../report/catalogue/sentence.ts';
 import { formatCount } from '../../report/numbers.ts';
 import { valueInWords } from '../../report/value-words.ts';
 import { valuesLines } from '../../report/values-lines.ts';
+import { counted } from '../../survey/counted.ts';
 import { Failure } from '../../survey/failure.ts';
 import { type ValueKind, valueKinds } from '../../survey/value-words.ts';
 import { type AddedValue, addValues, withdrawValue } from '../../tasks/own-values.ts';
@@ -84,7 +85,7 @@ async function add(io: Io, options: ValuesOptions, path: string): Promise<number
       const said = stops
         ? [`Nothing was brought in from ${file.name}: mend it and bring it in again.`]
         : [
-            `Brought in from ${file.name}: ${formatCount(added.length)} own values.`,
+            `Brought in from ${file.name}: ${counted(formatCount(added.length), 'own value')}.`,
             ...added.flatMap(addedLines),
           ];
       io.stdout(`${said.join('\n')}\n`);

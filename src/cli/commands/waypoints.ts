@@ -3,6 +3,7 @@ import { type Command, InvalidArgumentError, Option } from 'commander';
 import { decodedText } from '../../exchange/text-encoding.ts';
 import { planProblemLines } from '../../report/catalogue/plan-words.ts';
 import { waypointsInLines, waypointsOutLines } from '../../report/waypoint-lines.ts';
+import { counted } from '../../survey/counted.ts';
 import { type WaypointsIn, waypointsIn } from '../../tasks/plan/waypoints-in.ts';
 import { waypointsOut } from '../../tasks/plan/waypoints-out.ts';
 import { type CommonOptions, commandOf, numberOption } from '../command.ts';
@@ -91,7 +92,9 @@ async function writeOut(io: Io, options: WaypointOptions, to: string): Promise<v
     }
     io.stdout(`${waypointsOutLines(rows).join('\n')}\n\n`);
     const route = request.route ? ', and as a route in the order of the list' : '';
-    io.stdout(`${rows.length} waypoints in ${to}${route}. WGS84; exact: keep the file with the crew.\n`);
+    io.stdout(
+      `${counted(rows.length, 'waypoint')} in ${to}${route}. WGS84; exact: keep the file with the crew.\n`,
+    );
   });
 }
 

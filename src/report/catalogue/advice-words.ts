@@ -1,5 +1,6 @@
 /** Words of the sections of advice, by language. */
 
+import { counted } from '../../survey/counted.ts';
 import type { Language } from './language.ts';
 
 const english = {
@@ -57,7 +58,7 @@ const english = {
   decision:
     'These are options worked out from the counts; which of them is taken, or none, is the manager’s decision.',
   catchAnswer: (n: number, all: number) =>
-    `At the rates that were given a catch can be worked out for ${n} of ${all} species that were recorded.`,
+    `At the rates that were given a catch can be worked out for ${n} of ${all} species that ${all === 1 ? 'was' : 'were'} recorded.`,
   noCatchShort: 'No rate was given, and none is assumed; see “What may be taken?”.',
   fewRates: 'At least three different rates are needed: one alone would read like advice.',
   stepsOf: (name: string) => `The catch of ${name}`,
@@ -131,7 +132,7 @@ const french: AdviceWords = {
   noWeights:
     'Aucun poids ne peut être donné\u00a0: il faut des animaux mesurés et une paire longueur-poids, un poids moyen, ou vos propres pesées (tableau «\u00a0weights\u00a0»).',
   weightAnswer: (n, all, ranges, largest) =>
-    `Un poids peut être donné pour ${n} espèces sur ${all}${ranges === 0 ? '' : `, et un ordre de grandeur pour ${ranges} autres`}\u00a0; le plus élevé est celui de l’espèce ${largest}.`,
+    `Un poids peut être donné pour ${counted(n, 'espèce')} sur ${all}${ranges === 0 ? '' : `, et un ordre de grandeur pour ${counted(ranges, 'autre')}`}\u00a0; le plus élevé est celui de l’espèce ${largest}.`,
   weightLimits:
     'Les tonnes sont celles des seules strates visitées\u00a0; chaque animal est pesé d’après sa longueur, jamais d’après la longueur moyenne. Les strates où rien n’a été noté n’ont pas de ligne, mais restent dans la somme.',
   noCatch: (example) =>
@@ -139,14 +140,14 @@ const french: AdviceWords = {
   decision:
     'Ce sont des options calculées à partir des comptages\u00a0; en retenir une, ou aucune, est la décision du gestionnaire.',
   catchAnswer: (n, all) =>
-    `Aux taux donnés, une prise peut être calculée pour ${n} des ${all} espèces observées.`,
+    `Aux taux donnés, une prise peut être calculée pour ${n} ${all === 1 ? 'sur 1 espèce observée' : `des ${all} espèces observées`}.`,
   noCatchShort:
     'Aucun taux n’a été donné, et aucun n’est supposé\u00a0; voir «\u00a0Que peut-on prélever\u00a0?\u00a0».',
   fewRates: 'Il faut au moins trois taux différents\u00a0: un seul se lirait comme un conseil.',
   stepsOf: (name) => `La prise\u00a0: ${name}`,
   stands: 'Ces résultats tiennent-ils\u00a0?',
   standsAnswer: (all, rests, leans) =>
-    `Sur ${all} espèces avec une estimation, celles-ci reposent sur une seule station\u00a0: ${rests}\u00a0; celles-ci s’appuient surtout sur une\u00a0: ${leans}.`,
+    `Sur ${counted(all, 'espèce')} avec une estimation, celles-ci reposent sur une seule station\u00a0: ${rests}\u00a0; celles-ci s’appuient surtout sur une\u00a0: ${leans}.`,
   nothingToTry: 'Aucune espèce n’a d’estimation à refaire autrement.',
   roots: 'D’où vient ce nombre\u00a0?',
   rootsAnswer:

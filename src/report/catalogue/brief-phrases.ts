@@ -1,5 +1,6 @@
 /** The first page in short, plain lines. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { briefPhrasesFr } from './french/brief-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
@@ -19,7 +20,8 @@ const english = {
   perHaBetween: (perHa: string, sure: string, between: string) =>
     `${perHa} per ha (${sure} sure: ${between})`,
   noSpread: 'how far off this may be cannot be known',
-  seen: (animals: string, some: string, all: string) => `${animals} seen, at ${some} of ${all} stations`,
+  seen: (animals: string, some: string, all: string) =>
+    `${animals} seen, at ${some} of ${counted(all, 'station')}`,
   zones: (zones: string) => `by zone, per ha: ${zones}`,
   zone: (zone: string, perHa: string) => `${zone} ${perHa}`,
   zoneTold: (zone: string, told: string, numbers: string) => `in zone ${zone} ${told}, ${numbers}`,

@@ -1,5 +1,6 @@
 /** How a change and a trend are said, in sentences and in a table. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { changePhrasesFr } from './french/change-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
@@ -46,7 +47,7 @@ const english = {
     `${could}; a halving would take two surveys of about ${stations} stations each`,
   halvingToo: (could: string) => `${could}, so a halving too`,
   halvingMore: (could: string, stations: string) =>
-    `${could}; about ${stations} more stations would tell a halving`,
+    `${could}; about ${counted(stations, 'more station')} would tell a halving`,
   // over all surveys
   noTrend: (species: string) => `${species}: no trend can be given`,
   trendTold: {

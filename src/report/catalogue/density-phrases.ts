@@ -1,5 +1,6 @@
 /** How a density is said beside its band, in a sentence and in a table. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { densityPhrasesFr } from './french/density-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
@@ -20,10 +21,10 @@ const english = {
   spreadUnknown: ' (how far off this may be cannot be known)',
   between: (sure: string, low: string, high: string) => ` (${sure} between ${low} and ${high})`,
   recordedAt: (some: string, all: string, animals: string) =>
-    `recorded at ${some} of ${all} stations, ${animals}`,
+    `recorded at ${some} of ${counted(all, 'station')}, ${animals}`,
   animals: (count: string, one: boolean) => `${count} ${one ? 'animal' : 'animals'}`,
   unseen: (stations: string, areaM2: string) =>
-    `not recorded at any of ${stations} stations (${areaM2} m² searched)`,
+    `not recorded at ${stations === '1' ? 'the 1 station' : `any of ${stations} stations`} (${areaM2} m² searched)`,
   ifScattered: (bound: string) => `${bound} per ha if scattered`,
   ifClumped: (bound: string) => `, below ${bound} if clumped`,
   below: (bound: string) => `below ${bound}`,

@@ -1,5 +1,6 @@
 /** The formula of a density in words, with the numbers put in. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { explainWords } from './explain-words.ts';
 import { explainPhrasesFr } from './french/explain-phrases.ts';
 import type { Language } from './language.ts';
@@ -18,28 +19,28 @@ interface InsideStratum {
 const english = {
   mean: (stratum: string, how: string, perHa: string, spread: string) =>
     `mean of ${stratum} = ${how} = ${perHa} per ha; ${spread}`,
-  overStations: (sum: string, stations: string) => `${sum} / ${stations} stations`,
+  overStations: (sum: string, stations: string) => `${sum} / ${counted(stations, 'station')}`,
   oneStation: 'one station, no standard deviation',
   deviation: (perHa: string) => `standard deviation between stations ${perHa}`,
   byArea: (sum: string, perHa: string, area: string) =>
     `by area: ${sum} = ${perHa} per ha (weights are areas over ${area})`,
   allStrata: 'all strata',
   stock: (perHa: string, areaHa: string, animals: string) =>
-    `stock = ${perHa} per ha × ${areaHa} ha = ${animals} animals`,
+    `stock = ${perHa} per ha × ${areaHa} ha = ${counted(animals, 'animal')}`,
   noError: 'no standard error',
   error: (terms: string, perHa: string) => `standard error = √(${terms}) = ${perHa} per ha`,
   errorOfStock: (error: string, areaHa: string, animals: string) =>
-    `${error}; × ${areaHa} ha = ${animals} animals`,
+    `${error}; × ${areaHa} ha = ${counted(animals, 'animal')}`,
   freedom: (error: string, degrees: string) => `${error}; degrees of freedom (Satterthwaite) ${degrees}`,
   // a site or zone
   inside: ({ stratum, members, stations, weight, share, mean }: InsideStratum) =>
-    `inside ${stratum}: ${members} of ${stations} stations, so ${weight} × ${members} / ${stations} = ${share} of the area; mean ${mean} per ha`,
+    `inside ${stratum}: ${members} of ${counted(stations, 'station')}, so ${weight} × ${members} / ${stations} = ${share} of the area; mean ${mean} per ha`,
   byThoseAreas: (terms: string, total: string, perHa: string) =>
     `by those areas: (${terms}) / ${total} = ${perHa} per ha`,
   stockInside: (perHa: string, areaHa: string, animals: string) =>
-    `stock = ${perHa} per ha × ${areaHa} ha (estimated from the stations inside) = ${animals} animals`,
+    `stock = ${perHa} per ha × ${areaHa} ha (estimated from the stations inside) = ${counted(animals, 'animal')}`,
   errorOfStockInside: (animals: string) =>
-    `standard error ${animals} animals: the area inside is itself estimated, and all stations of these strata enter`,
+    `standard error ${counted(animals, 'animal')}: the area inside is itself estimated, and all stations of these strata enter`,
   errorInside: (terms: string, perHa: string) =>
     `standard error = √(sum over strata of n × s² of the stations’ contributions) = √(${terms}) = ${perHa} per ha; stations outside contribute 0 and stay in`,
   // a mean length
@@ -66,7 +67,8 @@ const english = {
   widened: 'widened by what is not known of the weight of one animal (docs/methods/biomass.md)',
   prior: (k: string, spread: string, from: string) =>
     `believed of clumping before the counts: k about ${k}, spread of the log rate about ${spread} (${from})`,
-  fromArchive: (strata: string) => `from ${strata} earlier strata of this species and protocol`,
+  fromArchive: (strata: string) =>
+    `from ${counted(strata, 'earlier stratum', 'earlier strata')} of this species and protocol`,
   fromHouse: 'the prior of the house',
 } as const;
 

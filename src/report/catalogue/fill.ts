@@ -4,7 +4,7 @@
  * says the words that fit the number in the slot `rows`: "1 row was", "12 rows were".
  */
 
-import { isSaidAsOne } from './counted.ts';
+import { isSaidAsOne } from '../../survey/counted.ts';
 
 const slot = /\{([A-Za-z0-9]+)(?::([^{}|]*)\|([^{}|]*))?\}/g;
 

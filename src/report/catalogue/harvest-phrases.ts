@@ -1,5 +1,6 @@
 /** How a catch is worked out, step by step, and when nothing should be taken. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { harvestPhrasesFr } from './french/harvest-phrases.ts';
 import { harvestWords } from './harvest-words.ts';
 import type { Language } from './language.ts';
@@ -23,15 +24,16 @@ const english = {
   closedWhere: (comparison: string, closed: boolean) =>
     `closed where that chance is greater than the chosen risk: ${comparison}, so ${closed ? 'closed' : 'open'}`,
   stock: (perHa: string, areaHa: string, animals: string, origin: string) =>
-    `stock = density × area = ${perHa} per ha × ${areaHa} ha = ${animals} animals (${origin})`,
+    `stock = density × area = ${perHa} per ha × ${areaHa} ha = ${counted(animals, 'animal')} (${origin})`,
   typed: 'typed',
   everySize: 'every size may be taken',
   typedFrom: (source: string) => `typed; ${source}`,
   countedAt: (animals: string, some: string, all: string) =>
-    `${animals} animals at ${some} of ${all} stations`,
+    `${counted(animals, 'animal')} at ${some} of ${counted(all, 'station')}`,
   lower: (share: string, how: string, perHa: string, animals: string) =>
-    `lower limit of the stock, one-sided ${share}, ${how}: ${perHa} per ha, in all ${animals} animals`,
-  otherLower: (how: string, animals: string, why: string) => `beside it, ${how}: ${animals} animals (${why})`,
+    `lower limit of the stock, one-sided ${share}, ${how}: ${perHa} per ha, in all ${counted(animals, 'animal')}`,
+  otherLower: (how: string, animals: string, why: string) =>
+    `beside it, ${how}: ${counted(animals, 'animal')} (${why})`,
   smallerUsed: 'the smaller one is used',
   notUsed: 'not used, as asked',
   clumped: 'clumped counts',
@@ -40,9 +42,9 @@ const english = {
   normal: 'normal',
   tWith: (degreesOfFreedom: string) => `t with ${degreesOfFreedom} degrees of freedom`,
   legal: (lower: string, share: string, animals: string) =>
-    `legal animals = lower limit × share of legal size = ${lower} × ${share} = ${animals} animals`,
+    `legal animals = lower limit × share of legal size = ${lower} × ${share} = ${counted(animals, 'animal')}`,
   joint: (formula: string, animals: string) =>
-    `beside it, with the uncertainty of the share as well (joint CV ${formula}; log-normal): ${animals} animals`,
+    `beside it, with the uncertainty of the share as well (joint CV ${formula}; log-normal): ${counted(animals, 'animal')}`,
   share: (share: string, limitMm: string, source: string, measured: string) =>
     `${share} (at or above ${limitMm} mm, ${source}; ${measured})`,
   measured: (n: string) => `${n} measured`,
@@ -51,9 +53,9 @@ const english = {
     `mean weight of a legal animal: ${kg} kg ${state} (${source})`,
   states: { live: 'live', gutted: 'gutted', salted: 'salted', dried: 'dried' },
   catch: (percent: string, product: string, animals: string) =>
-    `catch at ${percent} = ${product} = ${animals} animals`,
+    `catch at ${percent} = ${product} = ${counted(animals, 'animal')}`,
   catchWeight: (animals: string, kg: string, total: string) => `${animals}; × ${kg} kg = ${total} kg`,
-  option: (animals: string, percent: string) => `${animals} animals a year at ${percent}`,
+  option: (animals: string, percent: string) => `${counted(animals, 'animal')} a year at ${percent}`,
   heads: {
     rate: 'Rate a year',
     tonnes: 'Tonnes',

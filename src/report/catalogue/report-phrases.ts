@@ -1,5 +1,6 @@
 /** Sentences of the report that hold numbers or names, and the heads of its tables. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { reportPhrasesFr } from './french/report-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
@@ -36,7 +37,8 @@ const english = {
     wholeInWords: (n: number) => `Densities over the whole surveyed area, ${n} species`,
     whole: (survey: string) => `Whole surveyed area, ${survey}`,
     areaUnknown: 'area not known',
-    speciesInWords: (species: string, n: number) => `${species}: densities in ${n} strata`,
+    speciesInWords: (species: string, n: number) =>
+      `${species}: densities in ${counted(n, 'stratum', 'strata')}`,
     byStratum: (survey: string) => `By stratum, ${survey}`,
     stratumByStratum: 'Stratum by stratum',
     bySurvey: 'Densities survey by survey',
@@ -77,7 +79,7 @@ const english = {
     notListed: 'a species that is not listed',
     limits: (source: string, told: string) => `Limits, ${source}: ${told}.`,
     borrowed: (species: string, some: string, all: string) =>
-      `${species}: ${some} of ${all} animals were on belts where none was measured; they take the lengths of their station, or else of their stratum.`,
+      `${species}: ${some} of ${counted(all, 'animal')} ${some === '1' ? 'was' : 'were'} on belts where none was measured; ${some === '1' ? 'it takes the lengths of its station, or else of its stratum' : 'they take the lengths of their station, or else of their stratum'}.`,
     noteOf: (species: string, note: string) => `${species}: ${note}.`,
     counted: (n: string, one: boolean) => `${n} ${one ? 'animal' : 'animals'} counted`,
     noneMeasured: (counted: string) => `${counted}, none measured`,
@@ -89,7 +91,7 @@ const english = {
       `${stratum}, ${n} ${one ? 'station' : 'stations'}`,
     full: (n: string) => `Where there are too many animals for strokes, a belt filled to the top holds ${n}.`,
     animals: (n: string, one: boolean) => `${n} ${one ? 'animal' : 'animals'}`,
-    searched: (some: number, all: number) => `${some} of ${all} belts searched`,
+    searched: (some: number, all: number) => `${some} of ${counted(all, 'belt')} searched`,
     nothing: (station: string) => `station ${station}: nothing written`,
     inWords: (station: string, belts: string) => `station ${station}, belt by belt: ${belts}`,
     states: { zero: 'zero', lost: 'lost', 'not looked for': 'not looked for', unresolved: 'unresolved' },
@@ -100,7 +102,7 @@ const english = {
     byStratum: 'Stations and searched area by stratum',
     byDay: (survey: string) => `${survey}: stations of each day`,
     planned: (planned: string, visited: string, replaced: string) =>
-      `${planned} stations were planned, ${visited} of them visited; ${replaced} had been replaced by the next of the list.`,
+      `${counted(planned, 'station was', 'stations were')} planned, ${visited} of them visited; ${replaced} had been replaced by the next of the list.`,
     handPicked: (planned: string, visited: string) =>
       ` Hand-picked stations beside them: ${planned} planned, ${visited} visited.`,
     ofPlan: (survey: string, plan: string, told: string) => `${survey}, plan ${plan}: ${told}`,
@@ -109,9 +111,9 @@ const english = {
     andMore: (codes: string, n: string) => `${codes} and ${n} more`,
   },
   where: {
-    inWords: (n: string, strata: string) => `Map of ${n} stations in the strata ${strata}`,
+    inWords: (n: string, strata: string) => `Map of ${counted(n, 'station')} in the strata ${strata}`,
     without: (codes: string) => ` Stations without a position on record: ${codes}.`,
-    shown: (some: string, all: string) => `${some} of ${all} stations.`,
+    shown: (some: string, all: string) => `${some} of ${counted(all, 'station')}.`,
     drawnTogether:
       ' Longitudes are drawn together by the cosine of the latitude: right for a few kilometres.',
     noMap: 'No map is drawn.',

@@ -1,5 +1,6 @@
 /** How weights are said: a pair, a mean weight, where they come from, a table of biomass. Numbers come formatted. */
 
+import { counted } from '../../survey/counted.ts';
 import { weightPhrasesFr } from './french/weight-phrases.ts';
 import type { Language } from './language.ts';
 import type { SameShape } from './same-shape.ts';
@@ -17,7 +18,7 @@ const english = {
   rangeNotTold: 'lengths it was made from not told',
   range: (fromMm: string, toMm: string) => `from animals of ${fromMm} to ${toMm} mm`,
   spread: (spread: string) => `spread ${spread} in ln W`,
-  animals: (n: string) => `${n} animals`,
+  animals: (n: string) => counted(n, 'animal'),
   mean: (grams: string, state: string) => `${grams} g ${state}`,
   meanError: (grams: string) => `standard error ${grams} g`,
   meanLength: (mm: string) => `mean length ${mm} mm`,
@@ -66,7 +67,7 @@ const english = {
     line: (species: string, tonnes: string, weights: string) =>
       `${species}: ${tonnes}; one animal ${weights}`,
     tonnes: (between: string, animals: string, stations: string) =>
-      `${between} t from ${animals} animals at ${stations} stations`,
+      `${between} t from ${counted(animals, 'animal')} at ${counted(stations, 'station')}`,
     noTonnes: 'no tonnes can be given',
     oneWeight: (grams: string, state: string) => `${grams} g ${state}`,
     weights: (low: string, high: string, state: string) => `${low} to ${high} g ${state}`,

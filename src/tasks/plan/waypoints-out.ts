@@ -3,6 +3,7 @@
 import { type GpxPoint, writeGpx } from '../../exchange/maps/gpx.ts';
 import { shortNames } from '../../exchange/maps/short-names.ts';
 import { bearing } from '../../report/plan-lines.ts';
+import { counted } from '../../survey/counted.ts';
 import type { PlannedStation } from '../../survey/plan-words.ts';
 import type { Store } from '../../survey/store.ts';
 import { planNamed } from './plan-named.ts';
@@ -73,6 +74,6 @@ function descriptionOf(station: PlannedStation): string {
     ...[code, stratum, selection],
     ...(role === 'spare' ? ['spare'] : []),
     ...(replaces === null ? [] : [`in place of ${replaces}`]),
-    ...(belts.length === 0 ? [] : [`${belts.length} belts, compass ${course}`]),
+    ...(belts.length === 0 ? [] : [`${counted(belts.length, 'belt')}, compass ${course}`]),
   ].join(', ');
 }

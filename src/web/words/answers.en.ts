@@ -1,3 +1,5 @@
+import { counted } from '../../survey/counted.ts';
+
 export const answersEn = {
   title: 'Answers',
   report: 'Open the report',
@@ -81,8 +83,9 @@ export const answersEn = {
   notRecorded: 'not recorded',
   below: (percent: string, bound: string) => `${percent} %: below ${bound} per ha`,
   stations: (withSpecies: string, all: string, animals: string) =>
-    `at ${withSpecies} of ${all} stations, ${animals} ${animals === '1' ? 'animal' : 'animals'}`,
-  atNone: (all: string, area: string) => `at none of ${all} stations, ${area} m² searched`,
+    `at ${withSpecies} of ${counted(all, 'station')}, ${counted(animals, 'animal')}`,
+  atNone: (all: string, area: string) =>
+    `${all === '1' ? 'not at the 1 station' : `at none of ${all} stations`}, ${area} m² searched`,
   withCv: (seen: string, percent: string) => `${seen}; CV\u00a0${percent}\u00a0%`,
   stock: (animals: string, low: string, high: string, area: string) =>
     `stock ${animals} (${low} to ${high}) in ${area}\u00a0ha`,
@@ -104,10 +107,10 @@ export const answersEn = {
   meanOnly: (mm: string) => `mean ${mm} mm`,
   middle: (p10: string, p50: string, p90: string) =>
     `half of them up to ${p50} mm; 8 in 10 from ${p10} to ${p90} mm`,
-  measured: (measured: string, animals: string) => `${measured} of ${animals} animals measured`,
+  measured: (measured: string, animals: string) => `${measured} of ${counted(animals, 'animal')} measured`,
   atLeast: (limit: string, share: string) => `${share} % at least ${limit} mm`,
   atLeastBetween: (percent: string, low: string, high: string) => ` (${percent} %: ${low} to ${high} %)`,
-  borrowed: (animals: string) => `lengths of ${animals} animals were borrowed from other stations`,
+  borrowed: (animals: string) => `lengths of ${counted(animals, 'animal')} were borrowed from other stations`,
   barsInWords: (what: string) => `shares of length classes, ${what}`,
   table: 'Table',
   tableText: 'All digits, as other programs read them. An empty cell is unknown, never zero.',
@@ -119,7 +122,7 @@ export const answersEn = {
     back: 'Back to the answers',
     title: (species: string) => `Where the number of ${species} comes from`,
     sum: (animals: string, area: string, stations: string, withSpecies: string) =>
-      `${animals} ${animals === '1' ? 'animal' : 'animals'} on ${area} m² at ${stations} ${stations === '1' ? 'station' : 'stations'} that looked for it; seen at ${withSpecies}.`,
+      `${counted(animals, 'animal')} on ${area} m² at ${counted(stations, 'station')} that looked for it; seen at ${withSpecies}.`,
     rule: 'The station is the unit: its animals over its searched area. Strata weigh by their mapped area, never by how often the boat went there. Lost belts and belts where it was not looked for are in neither.',
     outside: (n: number) =>
       n === 1 ? '1 station is not in the number:' : `${n} stations are not in the number:`,

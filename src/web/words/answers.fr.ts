@@ -83,7 +83,8 @@ export const answersFr: typeof answersEn = {
   below: (percent, bound) => `${percent} % : moins de ${bound} par ha`,
   stations: (withSpecies, all, animals) =>
     `à ${several(withSpecies, 'station')} sur ${all}, ${animals} ${animals === '1' ? 'animal' : 'animaux'}`,
-  atNone: (all, area) => `à aucune station sur ${all}, ${area} m² prospectés`,
+  atNone: (all, area) =>
+    `${all === '1' ? 'pas à la seule station' : `à aucune station sur ${all}`}, ${area} m² prospectés`,
   withCv: (seen, percent) => `${seen} ; CV\u00a0${percent}\u00a0%`,
   stock: (animals, low, high, area) => `stock ${animals} (${low} à ${high}) sur ${area}\u00a0ha`,
   stockBelow: (bound, area) => `stock de moins de ${bound} sur ${area}\u00a0ha`,

@@ -1,5 +1,6 @@
 /** La première page en lignes courtes et simples. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { BriefPhrases } from '../brief-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
@@ -18,7 +19,7 @@ export const briefPhrasesFr: BriefPhrases = {
   perHa: (perHa) => `${perHa} par ha`,
   perHaBetween: (perHa, sure, between) => s(`${perHa} par ha (sûr à ${sure} : ${between})`),
   noSpread: 'on ne peut pas dire de combien ce nombre s’écarte du vrai',
-  seen: (animals, some, all) => s(`vus : ${animals}, à ${some} stations sur ${all}`),
+  seen: (animals, some, all) => s(`vus : ${animals}, à ${counted(some, 'station')} sur ${all}`),
   zones: (zones) => s(`par zone, par ha : ${zones}`),
   zone: (zone, perHa) => `${zone} ${perHa}`,
   zoneTold: (zone, told, numbers) => `dans la zone ${zone} ${told}, ${numbers}`,

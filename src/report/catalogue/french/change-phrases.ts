@@ -1,5 +1,6 @@
 /** Comment un changement et une tendance se disent, dans une phrase et dans un tableau. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { ChangePhrases } from '../change-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
@@ -28,7 +29,9 @@ export const changePhrasesFr: ChangePhrases = {
     ),
   halvingToo: (could) => `${could}, donc aussi une baisse de moitié`,
   halvingMore: (could, stations) =>
-    s(`${could} ; environ ${stations} stations de plus révéleraient une baisse de moitié`),
+    s(
+      `${could} ; environ ${counted(stations, 'station')} de plus ${stations === '1' ? 'révélerait' : 'révéleraient'} une baisse de moitié`,
+    ),
   // sur toutes les campagnes
   noTrend: (species) => s(`${species} : aucune tendance ne peut être donnée`),
   trendTold: {

@@ -1,5 +1,6 @@
 /** Comment une densité se dit à côté de son bandeau, dans une phrase et dans un tableau. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { DensityPhrases } from '../density-phrases.ts';
 import { spacedText } from './typography.ts';
 
@@ -18,10 +19,10 @@ export const densityPhrasesFr: DensityPhrases = {
   sureBelow: (share) => `avec ${share} de certitude, moins de`,
   spreadUnknown: ' (on ne sait pas de combien cela peut s’écarter)',
   between: (sure, low, high) => ` (entre ${low} et ${high} avec ${sure})`,
-  recordedAt: (some, all, animals) =>
-    `observée à ${some} ${some === '1' ? 'station' : 'stations'} sur ${all}, ${animals}`,
+  recordedAt: (some, all, animals) => `observée à ${counted(some, 'station')} sur ${all}, ${animals}`,
   animals: (count, one) => `${count} ${one ? 'animal' : 'animaux'}`,
-  unseen: (stations, areaM2) => `observée à aucune des ${stations} stations (${areaM2} m² prospectés)`,
+  unseen: (stations, areaM2) =>
+    `${stations === '1' ? 'pas observée à la seule station' : `observée à aucune des ${stations} stations`} (${areaM2} m² prospectés)`,
   ifScattered: (bound) => `${bound} par ha si les animaux sont dispersés`,
   ifClumped: (bound) => `, moins de ${bound} s’ils sont agrégés`,
   below: (bound) => `moins de ${bound}`,

@@ -1,30 +1,33 @@
 /** La formule d’une densité en mots, les nombres mis dedans. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { ExplainPhrases } from '../explain-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
 export const explainPhrasesFr: ExplainPhrases = {
   mean: (stratum, how, perHa, spread) => s(`moyenne dans ${stratum} = ${how} = ${perHa} par ha ; ${spread}`),
-  overStations: (sum, stations) => `${sum} / ${stations} stations`,
+  overStations: (sum, stations) => `${sum} / ${counted(stations, 'station')}`,
   oneStation: 'une seule station, pas d’écart type',
   deviation: (perHa) => `écart type entre stations ${perHa}`,
   byArea: (sum, perHa, area) => s(`par surface : ${sum} = ${perHa} par ha (poids : surfaces sur ${area})`),
   allStrata: 'toutes les strates',
-  stock: (perHa, areaHa, animals) => `stock = ${perHa} par ha × ${areaHa} ha = ${animals} animaux`,
+  stock: (perHa, areaHa, animals) =>
+    `stock = ${perHa} par ha × ${areaHa} ha = ${counted(animals, 'animal', 'animaux')}`,
   noError: 'pas d’erreur type',
   error: (terms, perHa) => `erreur type = √(${terms}) = ${perHa} par ha`,
-  errorOfStock: (error, areaHa, animals) => s(`${error} ; × ${areaHa} ha = ${animals} animaux`),
+  errorOfStock: (error, areaHa, animals) =>
+    s(`${error} ; × ${areaHa} ha = ${counted(animals, 'animal', 'animaux')}`),
   freedom: (error, degrees) => s(`${error} ; degrés de liberté (Satterthwaite) ${degrees}`),
   inside: ({ stratum, members, stations, weight, share, mean }) =>
     s(
-      `dans ${stratum} : ${members} stations sur ${stations}, donc ${weight} × ${members} / ${stations} = ${share} de la surface ; moyenne ${mean} par ha`,
+      `dans ${stratum} : ${counted(members, 'station')} sur ${stations}, donc ${weight} × ${members} / ${stations} = ${share} de la surface ; moyenne ${mean} par ha`,
     ),
   byThoseAreas: (terms, total, perHa) => s(`par ces surfaces : (${terms}) / ${total} = ${perHa} par ha`),
   stockInside: (perHa, areaHa, animals) =>
-    `stock = ${perHa} par ha × ${areaHa} ha (estimés d’après les stations de la zone) = ${animals} animaux`,
+    `stock = ${perHa} par ha × ${areaHa} ha (estimés d’après les stations de la zone) = ${counted(animals, 'animal', 'animaux')}`,
   errorOfStockInside: (animals) =>
     s(
-      `erreur type ${animals} animaux : la surface est elle-même estimée, et toutes les stations de ces strates y entrent`,
+      `erreur type ${counted(animals, 'animal', 'animaux')} : la surface est elle-même estimée, et toutes les stations de ces strates y entrent`,
     ),
   errorInside: (terms, perHa) =>
     s(
@@ -64,6 +67,7 @@ export const explainPhrasesFr: ExplainPhrases = {
     s(
       `ce qu’on croit de l’agrégation avant les comptages : k environ ${k}, dispersion du logarithme du taux environ ${spread} (${from})`,
     ),
-  fromArchive: (strata) => `tiré de ${strata} strates antérieures de cette espèce et de ce protocole`,
+  fromArchive: (strata) =>
+    `tiré de ${counted(strata, 'strate antérieure', 'strates antérieures')} de cette espèce et de ce protocole`,
   fromHouse: 'l’a priori de la maison',
 };

@@ -1,5 +1,6 @@
 /** Comment une prise se calcule, pas à pas, et quand rien ne devrait être pris. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { HarvestPhrases } from '../harvest-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
@@ -31,16 +32,17 @@ export const harvestPhrasesFr: HarvestPhrases = {
       `fermée quand cette probabilité dépasse le risque choisi : ${comparison}, donc ${closed ? 'fermée' : 'ouverte'}`,
     ),
   stock: (perHa, areaHa, animals, origin) =>
-    `stock = densité × surface = ${perHa} par ha × ${areaHa} ha = ${animals} animaux (${origin})`,
+    `stock = densité × surface = ${perHa} par ha × ${areaHa} ha = ${counted(animals, 'animal', 'animaux')} (${origin})`,
   typed: 'saisi',
   everySize: 'toute taille peut être prise',
   typedFrom: (source) => s(`saisi ; ${source}`),
-  countedAt: (animals, some, all) => `${animals} animaux à ${some} stations sur ${all}`,
+  countedAt: (animals, some, all) =>
+    `${counted(animals, 'animal', 'animaux')} à ${counted(some, 'station')} sur ${all}`,
   lower: (share, how, perHa, animals) =>
     s(
-      `limite inférieure du stock, unilatérale à ${share}, ${how} : ${perHa} par ha, en tout ${animals} animaux`,
+      `limite inférieure du stock, unilatérale à ${share}, ${how} : ${perHa} par ha, en tout ${counted(animals, 'animal', 'animaux')}`,
     ),
-  otherLower: (how, animals, why) => s(`à côté, ${how} : ${animals} animaux (${why})`),
+  otherLower: (how, animals, why) => s(`à côté, ${how} : ${counted(animals, 'animal', 'animaux')} (${why})`),
   smallerUsed: 'la plus petite est retenue',
   notUsed: 'non retenue, comme demandé',
   clumped: 'comptages agrégés',
@@ -48,18 +50,21 @@ export const harvestPhrasesFr: HarvestPhrases = {
   normal: 'normale',
   tWith: (degreesOfFreedom) => `t à ${degreesOfFreedom} degrés de liberté`,
   legal: (lower, share, animals) =>
-    `animaux de taille légale = limite inférieure × part de taille légale = ${lower} × ${share} = ${animals} animaux`,
+    `animaux de taille légale = limite inférieure × part de taille légale = ${lower} × ${share} = ${counted(animals, 'animal', 'animaux')}`,
   joint: (formula, animals) =>
-    s(`à côté, avec aussi l’incertitude de la part (CV commun ${formula} ; log-normal) : ${animals} animaux`),
+    s(
+      `à côté, avec aussi l’incertitude de la part (CV commun ${formula} ; log-normal) : ${counted(animals, 'animal', 'animaux')}`,
+    ),
   share: (share, limitMm, source, measured) => s(`${share} (${limitMm} mm ou plus, ${source} ; ${measured})`),
   measured: (n) => s(`mesurés : ${n}`),
   measuredBetween: (n, between) => s(`mesurés : ${n}, ${between} %`),
   meanWeight: (kg, state, source) =>
     s(`poids moyen d’un animal de taille légale : ${kg} kg, ${state} (${source})`),
   states: { live: 'poids vif', gutted: 'poids éviscéré', salted: 'poids salé', dried: 'poids sec' },
-  catch: (percent, product, animals) => `prise à ${percent} = ${product} = ${animals} animaux`,
+  catch: (percent, product, animals) =>
+    `prise à ${percent} = ${product} = ${counted(animals, 'animal', 'animaux')}`,
   catchWeight: (animals, kg, total) => s(`${animals} ; × ${kg} kg = ${total} kg`),
-  option: (animals, percent) => `${animals} animaux par an à ${percent}`,
+  option: (animals, percent) => `${counted(animals, 'animal', 'animaux')} par an à ${percent}`,
   heads: {
     rate: 'Taux par an',
     tonnes: 'Tonnes',

@@ -1,5 +1,6 @@
 /** Les phrases du rapport qui contiennent des nombres ou des noms, et les têtes de ses tableaux. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { ReportPhrases } from '../report-phrases.ts';
 import { spacedText } from './typography.ts';
 
@@ -24,7 +25,7 @@ export const reportPhrasesFr: ReportPhrases = {
     days: (n, one) => `${n} ${one ? 'jour' : 'jours'}`,
     workDone: (where, stations, days, areaM2) =>
       `${where}, ${stations} en ${days} et ${areaM2} m² ont été prospectés.`,
-    asked: (n, parts) => `Sur ${n} espèces recherchées, ${parts}.`,
+    asked: (n, parts) => `Sur ${counted(n, 'espèce recherchée', 'espèces recherchées')}, ${parts}.`,
     estimated: (n, one) => `${n} ${one ? 'a' : 'ont'} une estimation`,
     zero: (n, one) =>
       `${n} ${one ? 'a été recherchée sans être observée' : 'ont été recherchées sans être observées'}`,
@@ -35,10 +36,10 @@ export const reportPhrasesFr: ReportPhrases = {
       ),
   },
   density: {
-    wholeInWords: (n) => `Densités sur l’ensemble du secteur, ${n} espèces`,
+    wholeInWords: (n) => `Densités sur l’ensemble du secteur, ${counted(n, 'espèce')}`,
     whole: (survey) => `Ensemble du secteur, ${survey}`,
     areaUnknown: 'surface inconnue',
-    speciesInWords: (species, n) => s(`${species} : densités dans ${n} strates`),
+    speciesInWords: (species, n) => s(`${species} : densités dans ${counted(n, 'strate')}`),
     byStratum: (survey) => `Par strate, ${survey}`,
     stratumByStratum: 'Strate par strate',
     bySurvey: 'Densités campagne par campagne',
@@ -80,12 +81,12 @@ export const reportPhrasesFr: ReportPhrases = {
     limits: (source, told) => s(`Limites, ${source} : ${told}.`),
     borrowed: (species, some, all) =>
       s(
-        `${species} : ${some} animaux sur ${all} étaient sur des bandes où aucun n’a été mesuré ; ils prennent les longueurs de leur station, sinon de leur strate.`,
+        `${species} : ${counted(some, 'animal', 'animaux')} sur ${all} ${some === '1' ? 'était' : 'étaient'} sur des bandes où aucun n’a été mesuré ; ${some === '1' ? 'il prend les longueurs de sa station, sinon de sa strate' : 'ils prennent les longueurs de leur station, sinon de leur strate'}.`,
       ),
     noteOf: (species, note) => s(`${species} : ${note}.`),
     counted: (n, one) => `${n} ${one ? 'animal compté' : 'animaux comptés'}`,
     noneMeasured: (counted) => `${counted}, aucun mesuré`,
-    measured: (counted, n) => `${counted}, dont ${n} mesurés`,
+    measured: (animals, n) => `${animals}, dont ${counted(n, 'mesuré')}`,
     limitAt: (mm) => `limite ${mm} mm`,
   },
   strips: {
@@ -93,7 +94,7 @@ export const reportPhrasesFr: ReportPhrases = {
     full: (n) =>
       `Là où il y a trop d’animaux pour des traits, une bande remplie jusqu’en haut en contient ${n}.`,
     animals: (n, one) => `${n} ${one ? 'animal' : 'animaux'}`,
-    searched: (some, all) => `${some} bandes prospectées sur ${all}`,
+    searched: (some, all) => `${counted(some, 'bande prospectée', 'bandes prospectées')} sur ${all}`,
     nothing: (station) => s(`station ${station} : rien d’écrit`),
     inWords: (station, belts) => s(`station ${station}, bande par bande : ${belts}`),
     states: {
@@ -110,19 +111,21 @@ export const reportPhrasesFr: ReportPhrases = {
     byDay: (survey) => s(`${survey} : stations de chaque jour`),
     planned: (planned, visited, replaced) =>
       s(
-        `${planned} stations étaient prévues, ${visited} d’entre elles visitées ; ${replaced} ${replaced === '0' || replaced === '1' ? 'avait été remplacée' : 'avaient été remplacées'} par la suivante de la liste.`,
+        `${counted(planned, 'station était prévue', 'stations étaient prévues')}, ${visited} d’entre elles ${visited === '1' ? 'visitée' : 'visitées'} ; ${counted(replaced, 'avait été remplacée', 'avaient été remplacées')} par la suivante de la liste.`,
       ),
     handPicked: (planned, visited) =>
-      s(` Stations choisies à la main en plus, prévues : ${planned}, visitées : ${visited}.`),
+      s(
+        ` Stations choisies à la main en plus : ${counted(planned, 'prévue')}, ${counted(visited, 'visitée')}.`,
+      ),
     ofPlan: (survey, plan, told) => s(`${survey}, plan ${plan} : ${told}`),
     notVisited: (codes) => s(` Non visitées : ${codes}.`),
     notInPlan: (codes) => s(` Visitées et hors du plan : ${codes}.`),
     andMore: (codes, n) => `${codes} et ${n} de plus`,
   },
   where: {
-    inWords: (n, strata) => `Carte de ${n} stations dans les strates ${strata}`,
+    inWords: (n, strata) => `Carte de ${counted(n, 'station')} dans les strates ${strata}`,
     without: (codes) => s(` Stations sans position écrite : ${codes}.`),
-    shown: (some, all) => `${some} stations sur ${all}.`,
+    shown: (some, all) => `${counted(some, 'station')} sur ${all}.`,
     drawnTogether: s(
       ' Les longitudes sont resserrées selon le cosinus de la latitude : juste pour quelques kilomètres.',
     ),

@@ -1,5 +1,6 @@
 /** Comment les poids se disent : une paire, un poids moyen, leur origine, un tableau de biomasse. */
 
+import { counted } from '../../../survey/counted.ts';
 import type { WeightPhrases } from '../weight-phrases.ts';
 import { spacedText as s } from './typography.ts';
 
@@ -16,7 +17,7 @@ export const weightPhrasesFr: WeightPhrases = {
   rangeNotTold: 'longueurs dont elle est tirée non dites',
   range: (fromMm, toMm) => `d’animaux de ${fromMm} à ${toMm} mm`,
   spread: (spread) => `dispersion ${spread} en ln W`,
-  animals: (n) => `${n} animaux`,
+  animals: (n) => counted(n, 'animal', 'animaux'),
   mean: (grams, state) => `${grams} g (${state})`,
   meanError: (grams) => `erreur type ${grams} g`,
   meanLength: (mm) => `longueur moyenne ${mm} mm`,
@@ -65,7 +66,8 @@ export const weightPhrasesFr: WeightPhrases = {
       'Aucune courbe n’est connue pour ces espèces ; le nombre d’animaux est donc multiplié par des poids moyens venus d’ailleurs. Les poids moyens d’une même espèce varient d’un facteur deux à cinq d’un lieu à l’autre ; les tonnes forment une fourchette où aucun nombre ne vaut mieux qu’un autre.',
     ),
     line: (species, tonnes, weights) => s(`${species} : ${tonnes} ; poids d’un animal : ${weights}`),
-    tonnes: (between, animals, stations) => `${between} t pour ${animals} animaux à ${stations} stations`,
+    tonnes: (between, animals, stations) =>
+      `${between} t pour ${counted(animals, 'animal', 'animaux')} à ${counted(stations, 'station')}`,
     noTonnes: 'aucun tonnage ne peut être donné',
     oneWeight: (grams, state) => `${grams} g (${state})`,
     weights: (low, high, state) => `${low} à ${high} g (${state})`,
