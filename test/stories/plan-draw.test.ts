@@ -297,6 +297,18 @@ describe('belts laid where the scenario is', () => {
     expect(belt.magneticBearingDeg).toBeCloseTo(103 - 12.8, 1);
   });
 
+  it('lie to the north where every bearing is as good, and that is said of those whose contour nobody gave', async () => {
+    const free = await lay(...series);
+    const open = free.rows.filter(({ laying }) => laying.slackDeg === 180);
+    expect(open.length).toBeGreaterThan(1);
+    for (const { belts } of open) expect(belts[0].trueBearingDeg).toBe(0);
+    const said = ({ problems }: typeof free) =>
+      problems.find(({ code }) => code === 'plan-bearing-free')?.message as string;
+    expect(said(free)).toContain(`at ${open.length} stations (room: any) every bearing was as good`);
+    const along = await lay(...series, '--along', 'H1:0');
+    expect(said(along)).toMatch(new RegExp(`^at ${open.length - 1} stations? `));
+  });
+
   it('turn where the officer says so, between belts only', async () => {
     const { rows } = await lay(...series, '--along', 'H1:90', '--bend', 'H1:4:-20');
     const { belts } = rows.find(({ code }) => code === 'H1');

@@ -95,6 +95,7 @@ export const planProblemSeverities = {
   'plan-belts-do-not-fit': 'explain', // {code, stratum, insideM, laidM, bearingDeg}
   'plan-start-off-ground': 'explain', // {code, stratum}
   'plan-belts-narrow-way': 'note', // {code, slackDeg}
+  'plan-bearing-free': 'note', // {stations}
   'plan-model-outdated': 'explain', // {model, validFromYear, validToYear, date}
   'plan-weak-field': 'explain', // {code}
   'plan-not-laid': 'note', // {}

@@ -49,6 +49,8 @@ export const drawWords = {
   'plan-start-off-ground':
     '{code} ({stratum}): the start itself is not on its ground any more: the map was changed after the draw',
   'plan-belts-narrow-way': '{code}: {slackDeg}° off the bearing a belt leaves its ground; steer carefully',
+  'plan-bearing-free':
+    'at {stations} {stations:station|stations} (room: any) every bearing was as good, and north was taken; --along takes the contour instead',
   'plan-model-outdated':
     'the compass model {model} holds from {validFromYear} to {validToYear}; for {date} its declination is a guess',
   'plan-weak-field':

@@ -57,7 +57,7 @@ export async function planLay(request: LayRequest, tools: PlanTools): Promise<La
   const written = !request.dryRun;
   if (written)
     await keepPlan(tools, { ...plan, content }, `plan ${plan.name}: belts laid for ${request.date}`);
-  const found = layingFindings(content, laid, request.date);
+  const found = layingFindings(content, laid, request);
   return { plan, content, written, problems: [...problems, ...found], dataVersion: await dataVersion() };
 }
 

@@ -1,12 +1,13 @@
 import type { LaidStation } from '../../planning/ground/lay-stations.ts';
 import { type PlanProblem, planProblem } from '../../planning/size/plan-problem.ts';
 import type { PlanContent } from '../../survey/plan-words.ts';
+import type { LayRequest } from './lay.ts';
 
 /** What the officer must hear before the boat leaves; spares only where they do not fit. */
 export function layingFindings(
   content: PlanContent,
   laid: ReadonlyMap<string, LaidStation>,
-  date: string,
+  { date, along }: Pick<LayRequest, 'date' | 'along'>,
 ): readonly PlanProblem[] {
   const problems: PlanProblem[] = [];
   for (const { code, stratum, role, belts } of content.stations) {
@@ -24,6 +25,9 @@ export function layingFindings(
     if (laid.get(code)!.declination.cautions.includes('weak-horizontal-field'))
       problems.push(planProblem('plan-weak-field', { code }));
   }
+  const asked = new Set(along.map(({ code }) => code));
+  const free = [...laid.values()].filter(({ code, search }) => isFree(search) && !asked.has(code));
+  if (free.length > 0) problems.push(planProblem('plan-bearing-free', { stations: free.length }));
   const outdated = [...laid.values()].find(({ declination }) =>
     declination.cautions.includes('outside-model-validity'),
   )?.declination;
@@ -38,6 +42,11 @@ export function layingFindings(
       date,
     }),
   ];
+}
+
+/** No bearing does worse: the search then stays with the first it tried, which is north. */
+function isFree({ fits, slackDeg, best }: LaidStation['search']): boolean {
+  return fits && slackDeg >= 180 && best.bearingDeg === 0;
 }
 
 /** Divers hold a compass course to about this (our own choice). */
