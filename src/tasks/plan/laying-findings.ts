@@ -2,6 +2,7 @@ import type { LaidStation } from '../../planning/ground/lay-stations.ts';
 import { type PlanProblem, planProblem } from '../../planning/size/plan-problem.ts';
 import type { PlanContent } from '../../survey/plan-words.ts';
 import type { LayRequest } from './lay.ts';
+import { metresInside } from './metres-inside.ts';
 
 /** What the officer must hear before the boat leaves; spares only where they do not fit. */
 export function layingFindings(
@@ -17,7 +18,7 @@ export function layingFindings(
     if (!search.fits) {
       const { insideM, inside } = search.best;
       const bearingDeg = Math.round(belts[0]!.trueBearingDeg) % 360;
-      const numbers = { insideM: Math.round(insideM), laidM: inside.laidM, bearingDeg };
+      const numbers = { insideM: metresInside(insideM, inside.laidM), laidM: inside.laidM, bearingDeg };
       problems.push(planProblem('plan-belts-do-not-fit', { code, stratum, ...numbers }));
     } else if (search.slackDeg < narrowDeg && role === 'planned') {
       problems.push(planProblem('plan-belts-narrow-way', { code, slackDeg: search.slackDeg }));
