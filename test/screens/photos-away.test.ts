@@ -1,48 +1,21 @@
 /** A photo taken by mistake: taken away on screen, also without the book, and brought back. */
 
 import { createHash, randomUUID } from 'node:crypto';
-import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from '@playwright/test';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from '@playwright/test';
+import { beforeEach, expect, it } from 'vitest';
 import { jpegWithExif } from '../jpeg-with-exif.ts';
-import {
-  complaintsOf,
-  hasBrowser,
-  lastSurvey,
-  openBrowser,
-  personAt,
-  type Served,
-  serveDemo,
-  shots,
-  stationsOf,
-} from './screen-helper.ts';
+import { lookAt } from './look-at.ts';
+import { stationsOf } from './screen-helper.ts';
+import { opensAlone, screenTests } from './screen-tests.ts';
 
-describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
-  let served: Served;
-  let browser: Browser;
-  let surveyId: string;
+screenTests('a photo taken by mistake', { book: 'demo' }, (here) => {
   let stationId: string;
-  let context: BrowserContext;
   let page: Page;
-  let complaints: string[];
   let pictures = 0;
 
-  beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    surveyId = await lastSurvey(served.url);
-    stationId = (await stationsOf(served.url, surveyId))[3]!.id;
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-  });
   beforeEach(async () => {
-    await context?.close();
-    context = await personAt(browser, { width: 1366, height: 768 });
-    page = await context.newPage();
-    complaints = complaintsOf(page);
+    stationId = (await stationsOf(here.served.url, here.surveyId))[3]!.id;
+    page = await here.sitDown();
   });
 
   async function addBesideSheet(name: string): Promise<string> {
@@ -53,7 +26,7 @@ describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
     return createHash('sha256').update(buffer).digest('hex');
   }
   async function openSheet() {
-    await page.goto(`${served.url}#/sheets/${surveyId}/${stationId}`);
+    await here.openRoom(page, 'sheets', stationId);
     await page.getByRole('button', { name: 'Photo of the slate' }).click();
     await page.locator('input[data-photos]').waitFor({ state: 'attached' });
   }
@@ -66,7 +39,7 @@ describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
   }
   // biome-ignore lint/suspicious/noExplicitAny: read as any program would
   const photosAt = async (address: string): Promise<any[]> =>
-    ((await (await fetch(`${served.url}api/${address}`)).json()) as { photos: object[] }).photos;
+    ((await (await fetch(`${here.served.url}api/${address}`)).json()) as { photos: object[] }).photos;
   const isInBook = async (sha256: string) =>
     (await photosAt('photos')).some((photo) => photo.sha256 === sha256);
   const gone = async (sha256: string) =>
@@ -84,40 +57,38 @@ describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
     await expect.poll(() => page.getByText('lunch.jpg').count()).toBe(0);
     expect(await gone(sha256)).toMatchObject({ who: 'Recorder A', why: 'a picture of the lunch', stationId });
 
-    await page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+    await here.openRoom(page, 'sheets', 'photos');
     await page.getByText('1 photo was taken away').click();
     await page.getByText('by Recorder A: a picture of the lunch').waitFor();
-    await page.screenshot({ path: join(shots, 'photos-away.png'), fullPage: true });
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await lookAt(page, 'photos-away');
     await page.getByRole('button', { name: 'Bring it back' }).click();
     await expect.poll(() => isInBook(sha256)).toBe(true);
     await expect.poll(() => page.getByText('1 photo was taken away').count()).toBe(0);
     expect((await photosAt('photos')).find((photo) => photo.sha256 === sha256)).toMatchObject({ stationId });
-    expect(complaints).toEqual([]);
-  }, 120_000);
+  });
 
   it('added and taken away while the book does not answer goes there and away again, each once', async () => {
     await openSheet();
-    await served.kill();
+    await opensAlone(page);
+    await here.served.kill();
     const sha256 = await addBesideSheet('offline.jpg');
     await takeAway('my foot');
     await expect.poll(() => page.getByText('offline.jpg').count()).toBe(0);
     await page.reload();
-    await page.goto(`${served.url}#/sheets/${surveyId}/waiting`);
+    await here.openRoom(page, 'sheets', 'waiting');
     await page
       .getByRole('row', { name: /offline\.jpg.*taken away here; the book does not know it yet/ })
       .waitFor();
-    await page.screenshot({ path: join(shots, 'photos-away-waiting.png'), fullPage: true });
-    await served.start();
-    await expect.poll(() => gone(sha256), { timeout: 20_000 }).toMatchObject({ why: 'my foot' });
-    await expect.poll(() => page.getByText('offline.jpg').count(), { timeout: 20_000 }).toBe(0);
-    const { rows } = (await (await fetch(`${served.url}api/history?limit=20`)).json()) as {
+    await lookAt(page, 'photos-away-waiting');
+    await here.served.start();
+    await expect.poll(() => gone(sha256)).toMatchObject({ why: 'my foot' });
+    await expect.poll(() => page.getByText('offline.jpg').count()).toBe(0);
+    const { rows } = (await (await fetch(`${here.served.url}api/history?limit=20`)).json()) as {
       rows: { why: string; record: { photo?: string } }[];
     };
     const acts = rows.filter(({ record }) => record.photo === 'offline.jpg').map(({ why }) => why);
     expect(acts).toEqual(['photo added', 'my foot']);
-    expect(complaints).toEqual([]);
-  }, 120_000);
+  });
 
   it('of which somebody says something meanwhile is not taken away unasked', async () => {
     await openSheet();
@@ -127,7 +98,7 @@ describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
     const photo = (await photosAt('photos')).find((one) => one.sha256 === sha256);
     const said = { requestId: randomUUID(), base: photo.revision, who: 'Recorder B', note: 'blue slate' };
     const headers = { 'content-type': 'application/json' };
-    const address = `${served.url}api/photos/${sha256}`;
+    const address = `${here.served.url}api/photos/${sha256}`;
     await fetch(address, { method: 'PUT', headers, body: JSON.stringify(said) });
     await takeAway('blurred');
     await page.getByRole('link', { name: '1 photo needs you.' }).click();
@@ -136,6 +107,5 @@ describe.skipIf(!hasBrowser)('a photo taken by mistake', () => {
     await row.getByRole('button', { name: 'Take it away all the same' }).click();
     await expect.poll(() => gone(sha256)).toMatchObject({ why: 'blurred', note: 'blue slate' });
     await expect.poll(() => row.count()).toBe(0);
-    expect(complaints).toEqual([]);
-  }, 120_000);
+  });
 });

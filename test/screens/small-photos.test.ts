@@ -1,37 +1,16 @@
 /** A list of photos loads what it shows, once; its small pictures stand upright and outlive the page. */
 
 import { createHash } from 'node:crypto';
-import type { Browser, Page } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from '@playwright/test';
+import { expect, it } from 'vitest';
 import { jpegWithExif } from '../jpeg-with-exif.ts';
-import {
-  complaintsOf,
-  hasBrowser,
-  lastSurvey,
-  openBrowser,
-  personAt,
-  type Served,
-  serveDemo,
-} from './screen-helper.ts';
+import { screenTests } from './screen-tests.ts';
+import { settled } from './settled.ts';
 
 const many = 40;
 
-describe.skipIf(!hasBrowser)('a list of photos', () => {
-  let served: Served;
-  let browser: Browser;
-  let surveyId: string;
-
-  beforeAll(async () => {
-    served = await serveDemo();
-    browser = await openBrowser();
-    surveyId = await lastSurvey(served.url);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.remove();
-  });
-
-  const openPhotos = (page: Page) => page.goto(`${served.url}#/sheets/${surveyId}/photos`);
+screenTests('a list of photos', { book: 'demo' }, (here) => {
+  const openPhotos = (page: Page) => here.openRoom(page, 'sheets', 'photos');
   /** Whole photos that the page asked the book for. */
   function wholePhotosAsked(page: Page): string[] {
     const asked: string[] = [];
@@ -50,18 +29,21 @@ describe.skipIf(!hasBrowser)('a list of photos', () => {
   it('in the book loads those in sight, once, and not again after a reload', async () => {
     for (let i = 0; i < many; i += 1) {
       const bytes = new Uint8Array(jpegWithExif(null, { blocksWide: 40, blocksHigh: 30 + i, grey: 40 + i }));
-      const said = { requestId: crypto.randomUUID(), who: 'Recorder A', name: `L${i}.jpg`, surveyId };
-      const address = `${served.url}api/photos?${new URLSearchParams(said)}`;
+      const said = {
+        requestId: crypto.randomUUID(),
+        who: 'Recorder A',
+        name: `L${i}.jpg`,
+        surveyId: here.surveyId,
+      };
+      const address = `${here.served.url}api/photos?${new URLSearchParams(said)}`;
       const headers = { 'content-type': 'image/jpeg' };
       expect((await fetch(address, { method: 'POST', body: bytes, headers })).status).toBe(200);
     }
-    const context = await personAt(browser, { width: 1366, height: 768 });
-    const page = await context.newPage();
-    const complaints = complaintsOf(page);
+    const page = await here.sitDown();
     const asked = wholePhotosAsked(page);
     await openPhotos(page);
-    await expect.poll(() => picturesInSight(page), { timeout: 20_000 }).toBeGreaterThan(2);
-    await page.waitForLoadState('networkidle');
+    await expect.poll(() => picturesInSight(page)).toBeGreaterThan(2);
+    await settled(page);
     // A row is at least as high as its picture: 768 points show no more than 11 of them.
     expect(asked.length).toBeLessThanOrEqual(11);
     expect(new Set(asked).size).toBe(asked.length);
@@ -76,16 +58,13 @@ describe.skipIf(!hasBrowser)('a list of photos', () => {
       )
       .toBe(1);
     await page.reload();
-    await expect.poll(() => picturesInSight(page), { timeout: 20_000 }).toBeGreaterThan(2);
-    await page.waitForLoadState('networkidle');
+    await expect.poll(() => picturesInSight(page)).toBeGreaterThan(2);
+    await settled(page);
     expect(new Set(asked).size).toBe(asked.length);
-    expect(complaints).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 
   it('added here asks the book for no picture, and stands upright however the camera was held', async () => {
-    const context = await personAt(browser, { width: 1366, height: 768 });
-    const page = await context.newPage();
+    const page = await here.sitDown();
     const asked = wholePhotosAsked(page);
     await openPhotos(page);
     await page.locator('input[data-photos]').waitFor({ state: 'attached' });
@@ -98,13 +77,13 @@ describe.skipIf(!hasBrowser)('a list of photos', () => {
     await page.locator('input[data-photos]').setInputFiles(files);
     await page.getByText('8 photos added.').waitFor();
     const inBook = async () => {
-      const { photos } = (await (await fetch(`${served.url}api/photos`)).json()) as {
+      const { photos } = (await (await fetch(`${here.served.url}api/photos`)).json()) as {
         photos: { sha256: string }[];
       };
       const known = new Set(photos.map(({ sha256 }) => sha256));
       return files.every(({ buffer }) => known.has(createHash('sha256').update(buffer).digest('hex')));
     };
-    await expect.poll(inBook, { timeout: 20_000 }).toBe(true);
+    await expect.poll(inBook).toBe(true);
     await page.reload();
     for (const orientation of held) {
       const row = page.locator('li', { hasText: `A${orientation}.jpg` });
@@ -113,10 +92,9 @@ describe.skipIf(!hasBrowser)('a list of photos', () => {
       const size = () =>
         image.evaluate(({ naturalWidth, naturalHeight }: HTMLImageElement) => [naturalWidth, naturalHeight]);
       // 480 x 320 as stored: 207 x 138 lying (138/320), 184 x 276 on its side (184/320).
-      await expect.poll(size, { timeout: 20_000 }).toEqual(orientation < 5 ? [207, 138] : [184, 276]);
+      await expect.poll(size).toEqual(orientation < 5 ? [207, 138] : [184, 276]);
     }
     const own = files.map(({ buffer }) => createHash('sha256').update(buffer).digest('hex'));
     expect(asked.filter((url) => own.some((sha256) => url.endsWith(sha256)))).toEqual([]);
-    await context.close();
-  }, 120_000);
+  });
 });
