@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import type { Change, Signature } from '../src/survey/store.ts';
+import { unknownStation } from '../src/survey/unknown-station.ts';
 import { type RecordKind, type RecordOf, recordKinds } from '../src/survey/words.ts';
 
 /** Identities that count up: UUIDv7 in form, and the same in every run. */
@@ -154,32 +155,7 @@ const blanks: { readonly [K in RecordKind]: Partial<RecordOf<K>> } = {
     habitats: [],
   },
   survey: { protocolId: null, starts: null, ends: null, purpose: null },
-  station: {
-    site: null,
-    zone: null,
-    date: '2025-03-01',
-    timeStart: '09:05',
-    timeEnd: null,
-    latitudeDeg: null,
-    longitudeDeg: null,
-    endLatitudeDeg: null,
-    endLongitudeDeg: null,
-    plannedLatitudeDeg: null,
-    plannedLongitudeDeg: null,
-    positionSource: null,
-    waypoint: null,
-    bearingDeg: null,
-    depthM: null,
-    mode: null,
-    night: null,
-    visibilityM: null,
-    tide: null,
-    current: null,
-    recorder: null,
-    navigator: null,
-    selection: null,
-    note: null,
-  },
+  station: { ...unknownStation, date: '2025-03-01', timeStart: '09:05' },
   transect: {
     swim: 1,
     scope: [],

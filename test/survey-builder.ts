@@ -2,6 +2,7 @@
 
 import type { SurveyInHand } from '../src/survey/observation.ts';
 import { joinSurvey } from '../src/survey/survey-in-hand.ts';
+import { unknownStation } from '../src/survey/unknown-station.ts';
 import type { Species, Station, Stratum, Tally, Transect } from '../src/survey/words.ts';
 
 export interface BeltSketch {
@@ -124,6 +125,7 @@ function transectOf(station: StationSketch, belt: BeltSketch, i: number): Transe
 
 function stationOf(sketch: StationSketch): Station {
   return {
+    ...unknownStation,
     id: idOf('station', sketch.code),
     surveyId: 'survey',
     code: sketch.code,
@@ -131,27 +133,7 @@ function stationOf(sketch: StationSketch): Station {
     stratumId: idOf('stratum', sketch.stratum),
     zone: sketch.zone ?? null,
     date: '2026-05-04',
-    timeStart: null,
-    timeEnd: null,
-    latitudeDeg: null,
-    longitudeDeg: null,
-    endLatitudeDeg: null,
-    endLongitudeDeg: null,
-    plannedLatitudeDeg: null,
-    plannedLongitudeDeg: null,
-    positionSource: null,
-    waypoint: null,
-    bearingDeg: null,
-    depthM: null,
-    mode: null,
-    night: null,
-    visibilityM: null,
-    tide: null,
-    current: null,
-    recorder: null,
-    navigator: null,
     selection: sketch.selection === undefined ? 'random' : sketch.selection,
-    note: null,
   };
 }
 

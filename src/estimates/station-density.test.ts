@@ -3,6 +3,7 @@ import a1 from '../../test/vectors/a1_station_density.json' with { type: 'json' 
 import { near } from '../maths/nearness.ts';
 import { observeSpecies } from '../survey/observation.ts';
 import { joinSurvey } from '../survey/survey-in-hand.ts';
+import { unknownStation } from '../survey/unknown-station.ts';
 import type { Species, Station, Stratum, Survey, Tally, Transect } from '../survey/words.ts';
 import { stationDensityPerHa } from './station-density.ts';
 
@@ -38,38 +39,14 @@ function stratumOf(name: string): Stratum {
 }
 
 function stationOf(code: string, stratumId: string): Station {
-  const unwritten = {
-    timeStart: null,
-    timeEnd: null,
-    latitudeDeg: null,
-    longitudeDeg: null,
-    endLatitudeDeg: null,
-    endLongitudeDeg: null,
-    plannedLatitudeDeg: null,
-    plannedLongitudeDeg: null,
-    positionSource: null,
-    waypoint: null,
-    bearingDeg: null,
-    depthM: null,
-    mode: null,
-    night: null,
-    visibilityM: null,
-    tide: null,
-    current: null,
-    recorder: null,
-    navigator: null,
-    note: null,
-  };
   return {
+    ...unknownStation,
     id: newId(),
     surveyId,
     code,
-    site: null,
     stratumId,
-    zone: null,
     date: '2026-03-01',
     selection: 'random',
-    ...unwritten,
   };
 }
 

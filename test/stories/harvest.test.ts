@@ -121,24 +121,7 @@ describe('misuse', () => {
   });
 
   it('with one station only gives no lower limit and no catch', async () => {
-    const book = await bookWith({
-      strata: [
-        ['stratum', 'area_ha'],
-        ['flat', 100],
-      ],
-      stations: [
-        ['survey', 'station', 'stratum', 'date', 'selection'],
-        ['S', 'A1', 'flat', '2026-05-04', 'random'],
-      ],
-      transects: [
-        ['survey', 'station', 'transect', 'length_m', 'width_m', 'status'],
-        ['S', 'A1', 1, 40, 2, 'done'],
-      ],
-      counts: [
-        ['survey', 'station', 'transect', 'species', 'count'],
-        ['S', 'A1', 1, 'sandfish', 4],
-      ],
-    });
+    const book = await bookWith(oneStation);
     const ran = await slateline(
       'harvest',
       '--book',
@@ -239,24 +222,7 @@ describe('from the counts of the demo', () => {
   });
 
   it('where a density has no spread the rule cannot be told, which is not open', async () => {
-    const book = await bookWith({
-      strata: [
-        ['stratum', 'area_ha'],
-        ['flat', 100],
-      ],
-      stations: [
-        ['survey', 'station', 'stratum', 'date', 'selection'],
-        ['S', 'A1', 'flat', '2026-05-04', 'random'],
-      ],
-      transects: [
-        ['survey', 'station', 'transect', 'length_m', 'width_m', 'status'],
-        ['S', 'A1', 1, 40, 2, 'done'],
-      ],
-      counts: [
-        ['survey', 'station', 'transect', 'species', 'count'],
-        ['S', 'A1', 1, 'sandfish', 4],
-      ],
-    });
+    const book = await bookWith(oneStation);
     const limit = ['--limit', 'none', '--limit-reference', '50 per ha: plan 2026'];
     const ran = await slateline('harvest', '--book', book, '--species', 'sandfish', ...limit, ...rates);
     expect(plain(ran.stdout)).toContain(
@@ -277,3 +243,23 @@ describe('from the counts of the demo', () => {
     expect(ran.stdout).toContain(`is ${probabilityBelow.toFixed(3)}, more than the chosen risk of 0.10`);
   });
 });
+
+/** A density there, and no spread. */
+const oneStation = {
+  strata: [
+    ['stratum', 'area_ha'],
+    ['flat', 100],
+  ],
+  stations: [
+    ['survey', 'station', 'stratum', 'date', 'selection'],
+    ['S', 'A1', 'flat', '2026-05-04', 'random'],
+  ],
+  transects: [
+    ['survey', 'station', 'transect', 'length_m', 'width_m', 'status'],
+    ['S', 'A1', 1, 40, 2, 'done'],
+  ],
+  counts: [
+    ['survey', 'station', 'transect', 'species', 'count'],
+    ['S', 'A1', 1, 'sandfish', 4],
+  ],
+};
