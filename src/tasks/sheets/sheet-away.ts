@@ -1,6 +1,6 @@
 /**
  * A sheet that was typed by mistake, withdrawn whole: its station with every belt and count, in one act. The history
- * keeps all of it. Nothing that hangs on the station is left hanging: photos have to go first.
+ * keeps all of it. Photos have to go first. Weighings stay: they name a station by its code, and an animal was on the scale.
  */
 
 import type { Change } from '../../survey/store.ts';

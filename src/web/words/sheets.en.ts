@@ -110,7 +110,7 @@ export const sheetsEn = {
   discard: 'Throw this draft away',
   mistake: {
     open: 'This sheet was typed by mistake?',
-    text: 'A station that was never visited, or one typed twice: the sheet is withdrawn from the book with its belts and counts, and no number rests on it any more. The history keeps all of it, with who withdrew it and why. A wrong count is no such mistake: correct it above and save.',
+    text: 'A station that was never visited, or one typed twice: the sheet is withdrawn from the book with its belts and counts, and no density rests on it any more. Animals weighed under its code stay weighed. The history keeps all of it, with who withdrew it and why. A wrong count is no such mistake: correct it above and save.',
     why: 'Why is it withdrawn?',
     withdraw: (code: string) => `Withdraw the sheet of ${code}`,
     needsWhy: 'Say why: the history keeps it, for whoever looks for this station.',

@@ -116,7 +116,7 @@ export const sheetsFr: typeof sheetsEn = {
   discard: 'Jeter ce brouillon',
   mistake: {
     open: 'Cette fiche a été saisie par erreur ?',
-    text: 'Une station jamais visitée, ou saisie deux fois : la fiche est retirée du carnet avec ses bandes et ses comptages, et aucun nombre ne repose plus sur elle. L’historique garde tout, avec qui l’a retirée et pourquoi. Un comptage faux n’est pas de cette sorte : corrigez-le ci-dessus et enregistrez.',
+    text: 'Une station jamais visitée, ou saisie deux fois : la fiche est retirée du carnet avec ses bandes et ses comptages, et aucune densité ne repose plus sur elle. Les animaux pesés sous son code restent pesés. L’historique garde tout, avec qui l’a retirée et pourquoi. Un comptage faux n’est pas de cette sorte : corrigez-le ci-dessus et enregistrez.',
     why: 'Pourquoi est-elle retirée ?',
     withdraw: (code) => `Retirer la fiche de ${code}`,
     needsWhy: 'Dites pourquoi : l’historique le garde pour qui chercherait cette station.',
